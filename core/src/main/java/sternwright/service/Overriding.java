@@ -1,0 +1,34 @@
+package sternwright.service;
+
+import org.jspecify.annotations.Nullable;
+import sternwright.finding.Source;
+
+/**
+ * The yard's or a maker's figure in place of a rule's own. Null leaves the rule's figure.
+ *
+ * @param ruleId the rule
+ * @param scope how far it reaches
+ * @param target boat id, engine model, or {@code boat/installation/part}; empty for the yard
+ * @param months interval in months
+ * @param hours interval in engine hours
+ * @param lifeMonths life in months
+ * @param nth every n-th
+ * @param half half of the year
+ * @param place where
+ * @param minutes working minutes
+ * @param applies false switches the rule off
+ * @param source where the figure comes from
+ */
+public record Overriding(
+        String ruleId,
+        Scope scope,
+        String target,
+        @Nullable Integer months,
+        @Nullable Double hours,
+        @Nullable Integer lifeMonths,
+        @Nullable Integer nth,
+        @Nullable Half half,
+        @Nullable Place place,
+        @Nullable Double minutes,
+        boolean applies,
+        Source source) {}

@@ -1,0 +1,61 @@
+package sternwright.yard;
+
+import java.util.Currency;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The yard itself.
+ *
+ * @param name as on letterhead
+ * @param invented true for demo data, said on every paper
+ * @param currency ISO 4217 currency of every price
+ * @param taxName what tax is called on an estimate
+ * @param taxPercent tax on labour and supplies, percent
+ * @param labourPerHour price of an engineer's hour without tax
+ * @param setUpMinutes minutes of set-up at one service point, shared by the works there
+ * @param tariff lifts, hard standing, call-outs
+ * @param season lay-up and recommission
+ * @param calendar working days
+ * @param uses kinds of use with the hours to expect
+ * @param stores what the stores sell
+ */
+public record Yard(
+        String name,
+        boolean invented,
+        Currency currency,
+        String taxName,
+        double taxPercent,
+        double labourPerHour,
+        double setUpMinutes,
+        Tariff tariff,
+        SeasonDates season,
+        WorkCalendar calendar,
+        List<Use> uses,
+        List<StoreItem> stores) {
+    /** Copies the lists. */
+    public Yard {
+        uses = List.copyOf(uses);
+        stores = List.copyOf(stores);
+    }
+
+    /**
+     * The kind of use of an id.
+     *
+     * @param id short name
+     * @return the use, empty if the yard has none of that name
+     */
+    public Optional<Use> use(String id) {
+        return uses.stream().filter(u -> u.id().equals(id)).findFirst();
+    }
+
+    /**
+     * The thing in the stores of an id.
+     *
+     * @param id short name
+     * @return the item, empty if the yard sells none of that name
+     */
+    public Optional<StoreItem> storeItem(String id) {
+        return stores.stream().filter(s -> s.id().equals(id)).findFirst();
+    }
+}
