@@ -1,0 +1,65 @@
+package sternwright.app.files;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import sternwright.app.files.kind.CatalogueShape;
+import sternwright.app.files.kind.ProgrammeShape;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
+import sternwright.app.files.shape.Reading;
+import sternwright.app.files.shape.Shape;
+import sternwright.app.files.shape.Yaml;
+import sternwright.boat.PartCatalogue;
+import sternwright.service.Programme;
+
+/** What is shipped inside the program: the generic programme and the catalogue of kinds of part. */
+public final class Shipped {
+    private static final String FOLDER = "/sternwright/programmes/";
+
+    private Shipped() {}
+
+    /**
+     * The generic service programme.
+     *
+     * @return the programme
+     */
+    public static Programme genericProgramme() {
+        return read("generic.yaml", ProgrammeShape.PROGRAMME);
+    }
+
+    /**
+     * The shipped kinds of part.
+     *
+     * @return the catalogue
+     */
+    public static PartCatalogue catalogue() {
+        return read("catalogue.yaml", CatalogueShape.CATALOGUE);
+    }
+
+    private static <T> T read(String name, Shape<T> shape) {
+        String text = text(FOLDER + name);
+        List<Problem> problems = new ArrayList<>();
+        Yaml.Read<T> read = Yaml.read(text, shape, new Reading("shipped " + name, LocalDate.MAX), problems);
+        if (read == null) {
+            throw new BadInput(problems);
+        }
+        return read.value();
+    }
+
+    private static String text(String resource) {
+        try (InputStream in = Shipped.class.getResourceAsStream(resource)) {
+            if (in == null) {
+                throw new IllegalStateException(
+                        "the program is incomplete: " + resource + " is missing. Build it again.");
+            }
+            return new String(in.readAllBytes(), StandardCharsets.UTF_8);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + resource + " inside the program", e);
+        }
+    }
+}
