@@ -84,6 +84,12 @@ public final class ProgrammeShape {
             Field.required("id", Shapes.id(), Programme::id, "short name of the programme");
     private static final Field<Programme, String> NAME =
             Field.required("name", Shapes.text(), Programme::name, "as people say it");
+    private static final Field<Programme, Boolean> ONLY_IF_NAMED = Field.or(
+            "only-if-named",
+            Shapes.yesNo(),
+            false,
+            Programme::onlyIfNamed,
+            "true if it is only for the boats that name it, false if it is for every boat");
     private static final Field<Programme, List<Rule>> RULES =
             Field.or("rules", Many.list(RuleShape.RULE).uniqueBy(Rule::id), List.of(), Programme::rules, "the rules");
     private static final Field<Programme, List<Overriding>> OVERRIDINGS = Field.or(
@@ -103,9 +109,11 @@ public final class ProgrammeShape {
     public static final Block<Programme> PROGRAMME = Block.of(
             "a programme",
             "a service programme: rules and what leads over them",
-            v -> new Programme(v.get(ID), v.get(NAME), v.get(RULES), v.get(OVERRIDINGS), v.get(CAUTIONS)),
+            v -> new Programme(
+                    v.get(ID), v.get(NAME), v.get(ONLY_IF_NAMED), v.get(RULES), v.get(OVERRIDINGS), v.get(CAUTIONS)),
             ID,
             NAME,
+            ONLY_IF_NAMED,
             RULES,
             OVERRIDINGS,
             CAUTIONS);

@@ -13,7 +13,7 @@ import org.snakeyaml.engine.v2.nodes.Node;
 import org.snakeyaml.engine.v2.nodes.NodeTuple;
 import org.snakeyaml.engine.v2.nodes.ScalarNode;
 import org.snakeyaml.engine.v2.nodes.Tag;
-import sternwright.app.files.problem.NearestName;
+import sternwright.app.files.problem.KnownNames;
 
 /**
  * A block of named fields that is read to a record.
@@ -99,11 +99,7 @@ public final class Block<R> implements Shape<R> {
             } else if (fields.stream().noneMatch(f -> f.name.equals(field))) {
                 List<String> known = fields.stream().map(f -> f.name).toList();
                 reading.note(
-                        key,
-                        path.field(field),
-                        "unknown field",
-                        "a field of " + name,
-                        NearestName.advice(field, known));
+                        key, path.field(field), "unknown field", "a field of " + name, KnownNames.advice(field, known));
             }
             byName.put(field, entry.getValueNode());
         }

@@ -13,7 +13,7 @@ import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Tag;
-import sternwright.app.files.problem.NearestName;
+import sternwright.finding.NearestName;
 
 /** The shapes of single values. */
 public final class Shapes {
@@ -155,7 +155,7 @@ public final class Shapes {
                 byName::get,
                 name::apply,
                 schema,
-                t -> NearestName.to(t, names)
+                t -> NearestName.of(t, names)
                         .map(n -> "Perhaps \"" + n + "\" is meant.")
                         .orElse(""));
     }
