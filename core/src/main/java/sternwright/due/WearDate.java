@@ -1,0 +1,13 @@
+package sternwright.due;
+
+import java.time.LocalDate;
+
+/**
+ * When measured or predicted wear brings a part to the point of renewal.
+ *
+ * @param date median
+ * @param early80 lower end of the 80 % range
+ * @param late80 upper end of the 80 % range
+ * @param how in words: measured or predicted, and from what
+ */
+public record WearDate(LocalDate date, LocalDate early80, LocalDate late80, String how) {}

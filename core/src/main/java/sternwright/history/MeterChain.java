@@ -1,0 +1,116 @@
+package sternwright.history;
+
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * The readings of one meter that fit together: the longest row that never falls and never rises by more than 24 hours a day.
+ *
+ * <p>A single slip is passed over. A fall below half after which at least two readings stay low is taken for a meter that was
+ * replaced without a note. Both are said.
+ */
+record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
+    private static final double HOURS_A_DAY = 24;
+    private static final double NEW_METER_SHARE = 0.5;
+
+    static MeterChain of(List<MeterReading> readings, double offset) {
+        int fresh = silentReplacement(readings);
+        if (fresh < 0) {
+            return longest(readings, offset);
+        }
+        MeterChain old = longest(readings.subList(0, fresh), offset);
+        double reached = old.points.get(old.points.size() - 1).hours();
+        MeterChain young = of(readings.subList(fresh, readings.size()), reached);
+        List<RunningHours.Point> points = new ArrayList<>(old.points);
+        points.addAll(young.points);
+        List<MeterRemark> remarks = new ArrayList<>(old.remarks);
+        MeterReading first = readings.get(fresh);
+        remarks.add(new MeterRemark(
+                first.date(),
+                first.hours(),
+                "The meter fell to " + hours(first.hours())
+                        + " and stayed low, so it is taken for a new meter that began"
+                        + " at 0 h. If so, enter the change with the old meter's last figure."));
+        remarks.addAll(young.remarks);
+        return new MeterChain(points, remarks);
+    }
+
+    /** Index of the first reading of a meter that was replaced without a note, or −1. */
+    private static int silentReplacement(List<MeterReading> readings) {
+        double highest = 0;
+        for (int i = 0; i < readings.size(); i++) {
+            double here = readings.get(i).hours();
+            if (here < NEW_METER_SHARE * highest && readings.size() - i >= 2 && staysLow(readings, i, highest)) {
+                return i;
+            }
+            highest = Math.max(highest, here);
+        }
+        return -1;
+    }
+
+    private static boolean staysLow(List<MeterReading> readings, int from, double highest) {
+        for (int i = from + 1; i < readings.size(); i++) {
+            MeterReading a = readings.get(i - 1);
+            if (readings.get(i).hours() >= highest || readings.get(i).hours() < a.hours()) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Longest consistent row; of two equally long ones the one that ends later. */
+    private static MeterChain longest(List<MeterReading> readings, double offset) {
+        int n = readings.size();
+        int[] length = new int[n];
+        int[] before = new int[n];
+        int best = -1;
+        for (int i = 0; i < n; i++) {
+            length[i] = 1;
+            before[i] = -1;
+            for (int j = 0; j < i; j++) {
+                if (length[j] + 1 >= length[i] && fits(readings.get(j), readings.get(i))) {
+                    length[i] = length[j] + 1;
+                    before[i] = j;
+                }
+            }
+            if (best < 0 || length[i] >= length[best]) {
+                best = i;
+            }
+        }
+        boolean[] kept = new boolean[n];
+        for (int i = best; i >= 0; i = before[i]) {
+            kept[i] = true;
+        }
+        return gather(readings, kept, offset);
+    }
+
+    private static MeterChain gather(List<MeterReading> readings, boolean[] kept, double offset) {
+        List<RunningHours.Point> points = new ArrayList<>();
+        List<MeterRemark> remarks = new ArrayList<>();
+        for (int i = 0; i < kept.length; i++) {
+            MeterReading r = readings.get(i);
+            if (kept[i]) {
+                points.add(new RunningHours.Point(r.date(), offset + r.hours()));
+            } else {
+                remarks.add(new MeterRemark(
+                        r.date(),
+                        r.hours(),
+                        "The reading of " + hours(r.hours())
+                                + " does not fit the others and is passed over. Correct it, or"
+                                + " if the meter was replaced enter the change with the old meter's last figure."));
+            }
+        }
+        return new MeterChain(points, remarks);
+    }
+
+    private static boolean fits(MeterReading a, MeterReading b) {
+        double rise = b.hours() - a.hours();
+        long days = ChronoUnit.DAYS.between(a.date(), b.date());
+        return rise >= 0 && rise <= HOURS_A_DAY * Math.max(1, days);
+    }
+
+    private static String hours(double value) {
+        return (value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value)) + " h";
+    }
+}
