@@ -35,14 +35,27 @@ final class Windows {
         if (rule.half() == Half.ANY) {
             return new Window(earliest, last);
         }
-        Window half =
-                rule.half() == Half.LAY_UP ? season.layUpEndingFrom(earliest) : season.recommissionEndingFrom(earliest);
-        if (half.from().isAfter(last)) {
+        Window first = ending(rule.half(), earliest);
+        if (first.from().isAfter(last)) {
             return new Window(earliest, last);
         }
-        LocalDate from = half.from().isAfter(earliest) ? earlierOf(half.from(), dueOn) : half.from();
-        LocalDate to = rule.safety() ? earlierOf(half.to(), last) : half.to();
-        return new Window(from, to.isBefore(dueOn) && !rule.safety() ? laterOf(to, dueOn) : laterOf(to, from));
+        Window latest = first;
+        for (Window next = following(rule.half(), first);
+                !next.from().isAfter(last);
+                next = following(rule.half(), next)) {
+            latest = next;
+        }
+        LocalDate from = first.from().isAfter(earliest) ? earlierOf(first.from(), dueOn) : first.from();
+        LocalDate to = rule.safety() ? earlierOf(latest.to(), last) : laterOf(latest.to(), dueOn);
+        return new Window(from, laterOf(to, from));
+    }
+
+    private Window ending(Half half, LocalDate from) {
+        return half == Half.LAY_UP ? season.layUpEndingFrom(from) : season.recommissionEndingFrom(from);
+    }
+
+    private Window following(Half half, Window window) {
+        return ending(half, window.to().plusDays(1));
     }
 
     private static LocalDate earlierOf(LocalDate a, LocalDate b) {

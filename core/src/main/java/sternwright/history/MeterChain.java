@@ -14,7 +14,25 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
     private static final double HOURS_A_DAY = 24;
     private static final double NEW_METER_SHARE = 0.5;
 
-    static MeterChain of(List<MeterReading> readings, double offset) {
+    /** The chain of one meter that began at {@code start} hours; what reads less than that cannot be of this meter. */
+    static MeterChain of(List<MeterReading> readings, double offset, double start) {
+        List<MeterReading> possible =
+                readings.stream().filter(r -> r.hours() >= start).toList();
+        MeterChain chain = of(possible, offset);
+        List<MeterRemark> remarks = new ArrayList<>(chain.remarks);
+        readings.stream()
+                .filter(r -> r.hours() < start)
+                .forEach(
+                        r -> remarks.add(
+                                new MeterRemark(
+                                        r.date(),
+                                        r.hours(),
+                                        "The reading of " + hours(r.hours()) + " is lower than the " + hours(start)
+                                                + " at which this meter was fitted and is passed over. Correct the one or the other.")));
+        return new MeterChain(chain.points, remarks);
+    }
+
+    private static MeterChain of(List<MeterReading> readings, double offset) {
         int fresh = silentReplacement(readings);
         if (fresh < 0) {
             return longest(readings, offset);
@@ -41,12 +59,19 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
         double highest = 0;
         for (int i = 0; i < readings.size(); i++) {
             double here = readings.get(i).hours();
-            if (here < NEW_METER_SHARE * highest && readings.size() - i >= 2 && staysLow(readings, i, highest)) {
+            boolean fell = here < NEW_METER_SHARE * highest && readings.size() - i >= 2;
+            if (fell && higherBefore(readings, i) >= 2 && staysLow(readings, i, highest)) {
                 return i;
             }
             highest = Math.max(highest, here);
         }
         return -1;
+    }
+
+    /** One higher reading before may be a slip; two are not. */
+    private static long higherBefore(List<MeterReading> readings, int at) {
+        double here = readings.get(at).hours();
+        return readings.subList(0, at).stream().filter(r -> r.hours() > here).count();
     }
 
     private static boolean staysLow(List<MeterReading> readings, int from, double highest) {

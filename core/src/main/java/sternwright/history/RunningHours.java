@@ -42,25 +42,28 @@ public record RunningHours(List<Point> points, List<MeterRemark> remarks) {
         List<Point> points = new ArrayList<>();
         List<MeterRemark> remarks = new ArrayList<>();
         List<MeterReading> oneMeter = new ArrayList<>();
-        double offset = 0;
+        double reached = 0;
+        double start = 0;
         for (MeterReading reading : sorted) {
             oneMeter.add(reading);
             Double fresh = reading.newMeterHours();
             if (fresh != null) {
-                add(points, oneMeter, offset, remarks);
-                offset = points.get(points.size() - 1).hours() - fresh;
+                reached = add(points, oneMeter, reached - start, start, remarks);
+                start = fresh;
                 oneMeter.clear();
             }
         }
-        add(points, oneMeter, offset, remarks);
+        add(points, oneMeter, reached - start, start, remarks);
         return new RunningHours(points, remarks);
     }
 
-    /** Adds what one meter told, on top of the hours of the meters before it. */
-    private static void add(List<Point> points, List<MeterReading> oneMeter, double offset, List<MeterRemark> remarks) {
-        MeterChain chain = MeterChain.of(oneMeter, offset);
+    /** Adds what one meter told, on top of the hours of the meters before it; returns the hours reached. */
+    private static double add(
+            List<Point> points, List<MeterReading> oneMeter, double offset, double start, List<MeterRemark> remarks) {
+        MeterChain chain = MeterChain.of(oneMeter, offset, start);
         points.addAll(chain.points());
         remarks.addAll(chain.remarks());
+        return points.isEmpty() ? 0 : points.get(points.size() - 1).hours();
     }
 
     /**

@@ -1,0 +1,79 @@
+package sternwright.history;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class RunningHoursTest {
+    private static MeterReading at(String date, double hours) {
+        return MeterReading.of(LocalDate.parse(date), "main", hours);
+    }
+
+    private static double last(RunningHours hours) {
+        return hours.latest().orElseThrow().hours();
+    }
+
+    @Test
+    void aNotedReplacementGoesOnCounting() {
+        RunningHours hours = RunningHours.of(List.of(
+                at("2020-05-01", 1000),
+                new MeterReading(LocalDate.of(2022, 5, 1), "main", 1300, 20.0, "yard"),
+                at("2023-05-01", 120)));
+        assertEquals(1400, last(hours));
+        assertTrue(hours.remarks().isEmpty());
+    }
+
+    @Test
+    void aSlipIsPassedOverAndSaid() {
+        RunningHours hours = RunningHours.of(List.of(
+                at("2020-05-01", 1000), at("2021-05-01", 11000), at("2022-05-01", 1200), at("2023-05-01", 1300)));
+        assertEquals(1300, last(hours));
+        assertEquals(1, hours.remarks().size());
+        assertTrue(hours.remarks().get(0).text().contains("11000 h"));
+    }
+
+    @Test
+    void aMeterThatFellAndStayedLowIsTakenForANewOne() {
+        RunningHours hours = RunningHours.of(
+                List.of(at("2020-05-01", 1000), at("2021-05-01", 1200), at("2022-05-01", 80), at("2023-05-01", 180)));
+        assertEquals(1380, last(hours));
+        assertTrue(hours.remarks().get(0).text().contains("new meter"));
+    }
+
+    @Test
+    void moreThanTwentyFourHoursADayIsASlip() {
+        RunningHours hours =
+                RunningHours.of(List.of(at("2020-05-01", 100), at("2020-05-02", 190), at("2021-05-01", 200)));
+        assertEquals(1, hours.remarks().size());
+    }
+
+    static IntStream seeds() {
+        return IntStream.range(0, 100);
+    }
+
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void hoursNeverFallWhateverTheReadings(int seed) {
+        Random random = new Random(seed);
+        List<MeterReading> readings = new ArrayList<>();
+        for (int i = 0; i < 3 + random.nextInt(20); i++) {
+            LocalDate date = LocalDate.of(2015, 1, 1).plusDays(random.nextInt(4000));
+            boolean change = random.nextInt(8) == 0;
+            readings.add(new MeterReading(
+                    date, "main", random.nextInt(3000), change ? (Double) (double) random.nextInt(20) : null, ""));
+        }
+        double before = Double.NEGATIVE_INFINITY;
+        for (RunningHours.Point p : RunningHours.of(readings).points()) {
+            assertTrue(p.hours() >= before, readings::toString);
+            before = p.hours();
+        }
+    }
+}
