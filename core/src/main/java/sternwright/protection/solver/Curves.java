@@ -1,0 +1,118 @@
+package sternwright.protection.solver;
+
+import java.util.List;
+import sternwright.protection.circuit.Body;
+import sternwright.protection.circuit.Reaction;
+
+/** The polarisation curves of all bodies in flat arrays, made for fast evaluation. */
+final class Curves {
+    /** Beyond this exponent a Tafel line is continued as a straight line, so that no trial overflows. */
+    private static final double STEEPEST = 200;
+
+    /** Least conductance of a wet body in the matrix, S per m2: keeps the matrix regular where all reactions sit at their limits. */
+    private static final double FLOOR_S_PER_M2 = 1e-12;
+
+    private final int[] start;
+    private final double[] rate;
+    private final double[] logDensity;
+    private final double[] limit;
+    private final double[] perLimit;
+    private final double[] area;
+
+    Curves(List<Body> bodies) {
+        int n = bodies.size();
+        start = new int[n + 1];
+        area = new double[n];
+        for (int b = 0; b < n; b++) {
+            start[b + 1] =
+                    start[b] + (bodies.get(b).wet() ? bodies.get(b).reactions().size() : 0);
+            area[b] = bodies.get(b).bareAreaM2();
+        }
+        rate = new double[start[n]];
+        logDensity = new double[start[n]];
+        limit = new double[start[n]];
+        perLimit = new double[start[n]];
+        for (int b = 0; b < n; b++) {
+            for (int r = start[b]; r < start[b + 1]; r++) {
+                Reaction reaction = bodies.get(b).reactions().get(r - start[b]);
+                rate[r] = reaction.sign() * Math.log(10) / reaction.slopeVPerDecade();
+                logDensity[r] = Math.log(reaction.i0APerM2()) - rate[r] * reaction.e0V();
+                limit[r] = reaction.limitAPerM2();
+                perLimit[r] = 1 / limit[r];
+            }
+        }
+    }
+
+    boolean wet(int body) {
+        return start[body + 1] > start[body];
+    }
+
+    /** Steepest rate of any reaction, per volt. */
+    double steepestPerV() {
+        double most = 0;
+        for (double r : rate) {
+            most = Math.max(most, Math.abs(r));
+        }
+        return most;
+    }
+
+    /** Fills current (A), the part of it that dissolves metal (A) and slope (A/V) of every body at the interface potentials given. */
+    void evaluate(double[] interfaceV, double[] current, double[] anodic, double[] slope) {
+        for (int b = 0; b < area.length; b++) {
+            double out = 0;
+            double in = 0;
+            double rise = 0;
+            double e = interfaceV[b];
+            for (int r = start[b]; r < start[b + 1]; r++) {
+                double k = rate[r];
+                double z = logDensity[r] + k * e;
+                double x;
+                double dx;
+                if (z < STEEPEST) {
+                    dx = Math.exp(z);
+                    x = dx;
+                } else {
+                    dx = Math.exp(STEEPEST);
+                    x = dx * (1 + z - STEEPEST);
+                }
+                double damp = 1 / (1 + x * perLimit[r]);
+                if (k > 0) {
+                    out += x * damp;
+                } else {
+                    in += x * damp;
+                }
+                rise += Math.abs(k) * dx * damp * damp;
+            }
+            current[b] = (out - in) * area[b];
+            anodic[b] = out * area[b];
+            slope[b] = start[b + 1] > start[b] ? (rise + FLOOR_S_PER_M2) * area[b] : 0;
+        }
+    }
+
+    /** Current of one body, A. */
+    double current(int body, double interfaceV) {
+        double sum = 0;
+        for (int r = start[body]; r < start[body + 1]; r++) {
+            double x = Math.exp(Math.min(STEEPEST, logDensity[r] + rate[r] * interfaceV));
+            sum += Math.signum(rate[r]) * x / (1 + x * perLimit[r]);
+        }
+        return sum * area[body];
+    }
+
+    /** Integral of the current of one body over its potential, W; up to a constant. */
+    double coContent(int body, double interfaceV) {
+        double sum = 0;
+        for (int r = start[body]; r < start[body + 1]; r++) {
+            double k = Math.abs(rate[r]);
+            double z = logDensity[r] + rate[r] * interfaceV;
+            double over = Math.max(0, z - STEEPEST);
+            double x = Math.exp(Math.min(z, STEEPEST));
+            if (limit[r] == Reaction.NO_LIMIT) {
+                sum += x * (1 + over + over * over / 2) / k;
+            } else {
+                sum += limit[r] / k * Math.log1p(x * (1 + over) / limit[r]);
+            }
+        }
+        return sum * area[body];
+    }
+}
