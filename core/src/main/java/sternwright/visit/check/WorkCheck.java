@@ -1,0 +1,197 @@
+package sternwright.visit.check;
+
+import java.util.List;
+import sternwright.visit.problem.LeftUntil;
+import sternwright.visit.problem.Life;
+import sternwright.visit.problem.MonthSpan;
+import sternwright.visit.problem.PlannedVisit;
+import sternwright.visit.problem.PlannedWork;
+import sternwright.visit.problem.VisitPlan;
+import sternwright.visit.problem.VisitProblem;
+import sternwright.visit.problem.Work;
+import sternwright.visit.problem.WorkPhase;
+
+/** Follows one work through the plan: its cycle, its life, its limits, and what it costs. */
+final class WorkCheck {
+    private static final double SAME = 1e-9;
+
+    private final VisitProblem problem;
+    private final VisitPlan plan;
+    private final int index;
+    private final Work work;
+    private final List<PlannedVisit> done;
+    private final List<String> wrong;
+
+    /** What the works cost, by cause. */
+    static final class Sums {
+        long work;
+        long unused;
+        long risk;
+        long end;
+    }
+
+    WorkCheck(VisitProblem problem, VisitPlan plan, int index, List<PlannedVisit> done, List<String> wrong) {
+        this.problem = problem;
+        this.plan = plan;
+        this.index = index;
+        this.work = problem.works().get(index);
+        this.done = done;
+        this.wrong = wrong;
+    }
+
+    private void say(String text) {
+        wrong.add(work.name() + " " + text);
+    }
+
+    void run(Sums sums) {
+        boolean first = true;
+        int since = -1;
+        int phase = work.nextPhase();
+        for (PlannedVisit v : done) {
+            int found = v.works().stream()
+                    .filter(w -> w.work() == index)
+                    .mapToInt(PlannedWork::phase)
+                    .findFirst()
+                    .orElse(-1);
+            if (found != phase) {
+                say("is done in phase " + found + ", phase " + phase + " is next");
+            }
+            step(first, since, v.month(), sums, phase);
+            since = v.month();
+            first = false;
+            phase = (phase + 1) % work.phases().size();
+        }
+        if (work.rules().once() && done.size() > 1) {
+            say("is done more than once");
+        }
+        spans();
+        left();
+        firstVisit();
+        end(first, since, phase, sums);
+    }
+
+    private void step(boolean first, int since, int month, Sums sums, int phase) {
+        double share = share(first, since, month);
+        long cost = work.phases().get(phase).costCents();
+        sums.work += cost;
+        if (!hasLife()) {
+            return;
+        }
+        if (share < work.rules().earliestFraction() - SAME) {
+            say("is done again in " + problem.monthName(month) + " with only " + share + " of its life used");
+        }
+        int due = due(first, since);
+        int limit = due + work.rules().maxLateMonths();
+        if (first && limit < 0) {
+            limit = firstPossible();
+        }
+        if (month > limit) {
+            say("is done in " + problem.monthName(month) + ", past its limit");
+        }
+        sums.unused += Math.round(cost * work.materialShare() * Math.max(0, 1 - share));
+        sums.risk += Math.max(0, month - due) * work.riskPerMonthCents();
+    }
+
+    private void end(boolean first, int since, int phase, Sums sums) {
+        if (!hasLife() || work.rules().once() && !first) {
+            return;
+        }
+        int due = due(first, since);
+        if (due + work.rules().maxLateMonths() < problem.horizon()) {
+            say("is not done before its limit in "
+                    + problem.monthName(due + work.rules().maxLateMonths()));
+        }
+        sums.risk += Math.max(0, problem.horizon() - due) * work.riskPerMonthCents();
+        sums.end +=
+                Math.round(work.phases().get(phase).costCents() * Math.min(1, share(first, since, problem.horizon())));
+    }
+
+    private boolean hasLife() {
+        return work.life().months() > 0 || work.life().hours() > 0;
+    }
+
+    /** Share of life used when a month begins. */
+    private double share(boolean first, int since, int month) {
+        if (first && work.rules().dueAtFirstVisit()) {
+            return 1;
+        }
+        Life life = work.life();
+        double months = first ? life.monthsUsed() + month : month - since;
+        double hours = first ? life.hoursUsed() : 0;
+        for (int m = first ? 0 : since; m < month; m++) {
+            hours += life.use().hoursPerMonth().get(m);
+        }
+        double byMonths = life.months() > 0 ? months / life.months() : 0;
+        double byHours = life.hours() > 0 ? hours / life.hours() : 0;
+        return Math.max(byMonths, byHours);
+    }
+
+    /** Last month that begins with life not over; the month before the start if it is over already. */
+    private int due(boolean first, int since) {
+        if (first && work.rules().dueAtFirstVisit()) {
+            return -1;
+        }
+        int due = problem.horizon();
+        while (due > since && share(first, since, due) > 1 + SAME) {
+            due--;
+        }
+        return due;
+    }
+
+    private boolean fits(int month, PlannedVisit visit) {
+        WorkPhase phase = work.phases().get(work.nextPhase());
+        return phase.places().contains(visit.place())
+                && phase.season()
+                        .contains(problem.firstMonth().plusMonths(month).getMonth());
+    }
+
+    private int firstPossible() {
+        WorkPhase phase = work.phases().get(work.nextPhase());
+        for (int t = 0; t < problem.horizon(); t++) {
+            int month = t;
+            if (phase.season().contains(problem.firstMonth().plusMonths(t).getMonth())
+                    && phase.places().stream()
+                            .anyMatch(p -> problem.months().get(month).possible(p))) {
+                return t;
+            }
+        }
+        return problem.horizon();
+    }
+
+    private void spans() {
+        for (MonthSpan span : work.rules().mustFallIn()) {
+            boolean met = done.stream().anyMatch(v -> v.month() >= span.first() && v.month() <= span.last());
+            if (span.first() < problem.horizon() && !met) {
+                say("is not done from " + problem.monthName(span.first()) + " to " + problem.monthName(span.last()));
+            }
+        }
+    }
+
+    private void left() {
+        for (LeftUntil l : problem.demands().left()) {
+            if (l.work() == index && !done.isEmpty() && done.get(0).month() < l.month()) {
+                say("is done before " + problem.monthName(l.month()));
+            }
+        }
+    }
+
+    /** A work of unknown history is done at the first visit that fits it, unless it is left on purpose until later. */
+    private void firstVisit() {
+        if (!work.rules().dueAtFirstVisit()) {
+            return;
+        }
+        int left = problem.demands().left().stream()
+                .filter(l -> l.work() == index)
+                .mapToInt(LeftUntil::month)
+                .max()
+                .orElse(0);
+        for (PlannedVisit v : plan.visits()) {
+            if (v.month() >= left && fits(v.month(), v)) {
+                if (done.isEmpty() || done.get(0).month() > v.month()) {
+                    say("has no known history and is not done at the first visit that fits it");
+                }
+                return;
+            }
+        }
+    }
+}

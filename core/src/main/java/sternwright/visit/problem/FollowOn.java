@@ -1,0 +1,19 @@
+package sternwright.visit.problem;
+
+/**
+ * One work that must follow another: whenever the trigger is done, the follower is done within the lag. A lag that reaches
+ * past the horizon asks for nothing.
+ *
+ * @param trigger index of the work that leads to the other
+ * @param follower index of the work that must follow; its earliest fraction is 0
+ * @param minLagMonths fewest months between the two, 0 for the same month
+ * @param maxLagMonths most months between the two
+ */
+public record FollowOn(int trigger, int follower, int minLagMonths, int maxLagMonths) {
+    public FollowOn {
+        if (trigger == follower || minLagMonths < 0 || maxLagMonths < minLagMonths) {
+            throw new IllegalArgumentException("follow-on " + trigger + " to " + follower + " within " + minLagMonths
+                    + " to " + maxLagMonths + " months: expected two works and an ordered lag");
+        }
+    }
+}

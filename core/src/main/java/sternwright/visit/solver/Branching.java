@@ -1,0 +1,123 @@
+package sternwright.visit.solver;
+
+import org.jspecify.annotations.Nullable;
+import sternwright.visit.problem.BoatMonth;
+import sternwright.visit.problem.FollowOn;
+
+/** Chooses what to decide next: the visit, set-up or linked doing on which the averages are most undecided. */
+final class Branching {
+    private static final double DECIDED = 0.03;
+
+    private final PathModel model;
+    private final Scope scope;
+    private final PricedBound bound;
+    private final int horizon;
+
+    Branching(PathModel model, Scope scope, PricedBound bound) {
+        this.model = model;
+        this.scope = scope;
+        this.bound = bound;
+        horizon = model.horizon;
+    }
+
+    /** The next decision, its likelier side first; null if nothing is left. */
+    @Nullable
+    Decision choose(@Nullable Decision before) {
+        Decision visit = visit(before, DECIDED);
+        if (visit != null) {
+            return visit;
+        }
+        Decision setUp = setUp(before, DECIDED);
+        if (setUp != null) {
+            return setUp;
+        }
+        Decision linked = linked(before);
+        if (linked != null) {
+            return linked;
+        }
+        Decision anyVisit = visit(before, -1);
+        return anyVisit != null ? anyVisit : setUp(before, -1);
+    }
+
+    private @Nullable Decision visit(@Nullable Decision before, double least) {
+        int best = -1;
+        double bestScore = -1;
+        for (int s = 0; s < 2 * horizon; s++) {
+            double undecided = undecided(bound.average[s]);
+            if (scope.visit[s] == HaulOut.FREE && undecided > least && usable(s)) {
+                double score = (undecided + 1e-6) * weight(s);
+                if (score > bestScore) {
+                    bestScore = score;
+                    best = s;
+                }
+            }
+        }
+        return best < 0 ? null : new Decision(Decision.Kind.VISIT, best, bound.average[best] > 0.5, before);
+    }
+
+    private static double undecided(double average) {
+        return Math.min(average, 1 - average);
+    }
+
+    private double weight(int slot) {
+        BoatMonth month = model.problem.months().get(slot % horizon);
+        long cost = slot < horizon
+                ? model.problem.tariff().callOutAfloatCents()
+                : model.problem.tariff().workVisitAshoreCents()
+                        + (month.ashorePaid() ? 0 : model.problem.tariff().liftLaunchCents());
+        return 1 + cost;
+    }
+
+    private boolean usable(int slot) {
+        int bit = slot < horizon ? 1 : 2;
+        for (byte[][] work : scope.fit) {
+            for (byte[] row : work) {
+                if ((row[slot % horizon] & bit) != 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
+    private @Nullable Decision setUp(@Nullable Decision before, double least) {
+        int best = -1;
+        double bestScore = -1;
+        for (int i = 0; i < scope.setUp.length; i++) {
+            double average = bound.average[2 * horizon + i];
+            double score = (undecided(average) + 1e-6) * (1 + model.setUp[i / horizon]);
+            if (scope.setUp[i] == HaulOut.FREE && undecided(average) > least && score > bestScore) {
+                bestScore = score;
+                best = i;
+            }
+        }
+        return best < 0
+                ? null
+                : new Decision(Decision.Kind.SET_UP, best, bound.average[2 * horizon + best] > 0.5, before);
+    }
+
+    private @Nullable Decision linked(@Nullable Decision before) {
+        int best = -1;
+        double bestScore = DECIDED;
+        for (FollowOn f : model.followOns) {
+            for (int t = 0; t < horizon; t++) {
+                double score = undecided(bound.averageDone(f.trigger(), t));
+                int index = f.trigger() * horizon + t;
+                if (score > bestScore && !decided(before, index)) {
+                    bestScore = score;
+                    best = index;
+                }
+            }
+        }
+        return best < 0 ? null : new Decision(Decision.Kind.DONE, best, true, before);
+    }
+
+    private static boolean decided(@Nullable Decision chain, int index) {
+        for (Decision d = chain; d != null; d = d.before()) {
+            if (d.kind() == Decision.Kind.DONE && d.index() == index) {
+                return true;
+            }
+        }
+        return false;
+    }
+}

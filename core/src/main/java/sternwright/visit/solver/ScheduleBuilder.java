@@ -1,0 +1,308 @@
+package sternwright.visit.solver;
+
+import java.util.Arrays;
+import sternwright.visit.problem.FollowOn;
+import sternwright.visit.problem.VisitSlot;
+
+/**
+ * Places every work on given visits: work by work along its cheapest path, sharing set-ups with those placed before, again
+ * and again until nothing moves. The result is a plan, seldom far from the best for those visits.
+ */
+final class ScheduleBuilder {
+    private static final double NONE = WorkPaths.NONE;
+    private static final int ROUNDS = 4;
+    private static final double PER_VISIT_TOO_MANY = 1e12;
+
+    private final PathModel model;
+    private final int horizon;
+    private final ShortestPath path;
+    private final double[][] price;
+    private final int[] pointUse;
+    private final int[] openBits;
+    private final boolean[] allMayEnd;
+    private final int[] last;
+    private final boolean[] mayEnd;
+    private final double[] opening;
+    private final byte[] fixed;
+    private final double[] noGain;
+    /** The plan last built. */
+    final Schedule built;
+
+    ScheduleBuilder(PathModel model) {
+        this.model = model;
+        horizon = model.horizon;
+        int most = Arrays.stream(model.paths).mapToInt(w -> w.phases).max().orElse(1);
+        path = new ShortestPath(horizon, most);
+        price = new double[most][horizon];
+        pointUse = new int[Math.max(1, model.points) * horizon];
+        openBits = new int[horizon];
+        allMayEnd = new boolean[horizon + 1];
+        Arrays.fill(allMayEnd, true);
+        last = new int[horizon + 1];
+        mayEnd = new boolean[horizon + 1];
+        opening = new double[2 * horizon];
+        fixed = new byte[2 * horizon];
+        noGain = new double[2 * horizon];
+        built = new Schedule(2 * horizon, model.works);
+        fillOpening();
+    }
+
+    private void fillOpening() {
+        for (int t = 0; t < horizon; t++) {
+            var month = model.problem.months().get(t);
+            var tariff = model.problem.tariff();
+            opening[t] = tariff.callOutAfloatCents();
+            opening[horizon + t] = tariff.workVisitAshoreCents()
+                    + (month.ashorePaid()
+                            ? 0
+                            : tariff.liftLaunchCents() + month.standingCents() + month.lossOfUseCents());
+        }
+    }
+
+    /** Builds on the visits given, opening others at their price where that is cheaper or needed. */
+    double construct(boolean[] visits) {
+        if (place(visits, true)) {
+            System.arraycopy(built.open, 0, visits, 0, visits.length);
+            for (int t = 0; t < horizon; t++) {
+                visits[t] |= (openBits[t] & 1) != 0;
+                visits[horizon + t] |= (openBits[t] & 2) != 0;
+            }
+            return build(visits);
+        }
+        built.cost = NONE;
+        return NONE;
+    }
+
+    /** Builds on the visits given and no others. Infinite if some work cannot be placed. */
+    double build(boolean[] visits) {
+        built.cost = place(visits, false) ? price() : NONE;
+        return built.cost;
+    }
+
+    private boolean place(boolean[] visits, boolean mayOpen) {
+        Arrays.fill(pointUse, 0);
+        for (int t = 0; t < horizon; t++) {
+            openBits[t] = (visits[t] ? 1 : 0) | (visits[horizon + t] ? 2 : 0);
+        }
+        for (VisitSlot s : model.problem.demands().forced()) {
+            if (s.month() < horizon) {
+                openBits[s.month()] |= WorkPaths.bit(s.place());
+            }
+        }
+        for (int round = 0; round < ROUNDS; round++) {
+            boolean moved = false;
+            for (int j : model.order) {
+                int[] before = built.months[j];
+                if (round > 0) {
+                    use(j, -1);
+                }
+                if (!placeWork(j, round == 0 ? 0.5 : 1, round == 0, mayOpen)) {
+                    return false;
+                }
+                use(j, 1);
+                moved |= !Arrays.equals(before, built.months[j]);
+            }
+            if (round > 0 && !moved) {
+                break;
+            }
+        }
+        return true;
+    }
+
+    private void use(int j, int change) {
+        int g = model.paths[j].servicePoint;
+        if (g >= 0) {
+            for (int t : built.months[j]) {
+                pointUse[g * horizon + t] += change;
+            }
+        }
+    }
+
+    private boolean placeWork(int j, double setUpShare, boolean firstRound, boolean mayOpen) {
+        WorkPaths w = model.paths[j];
+        for (int k = 0; k < w.phases; k++) {
+            fillPrice(w, k, setUpShare, mayOpen);
+        }
+        if (!model.asTrigger.get(j).isEmpty()) {
+            addFollowers(j, firstRound, mayOpen);
+        }
+        int[] limit = w.last;
+        boolean[] end = allMayEnd;
+        if (w.dueAtFirstVisit || !model.asFollower.get(j).isEmpty()) {
+            narrow(j, w);
+            limit = last;
+            end = mayEnd;
+        }
+        if (!(path.solve(w, limit, end, price) < NONE)) {
+            return false;
+        }
+        built.months[j] = Arrays.copyOf(path.months, path.length);
+        built.phases[j] = Arrays.copyOf(path.phases, path.length);
+        if (mayOpen) {
+            openFor(w);
+        }
+        return true;
+    }
+
+    private void fillPrice(WorkPaths w, int k, double setUpShare, boolean mayOpen) {
+        int g = w.servicePoint;
+        for (int t = 0; t < horizon; t++) {
+            int fit = w.fit[k][t];
+            double p = (fit & openBits[t]) != 0 ? 0 : mayOpen && fit != 0 ? opening[cheapestSlot(fit, t)] : NONE;
+            if (g >= 0 && pointUse[g * horizon + t] == 0) {
+                p += setUpShare * model.setUp[g];
+            }
+            price[k][t] = p;
+        }
+    }
+
+    private int cheapestSlot(int fit, int t) {
+        if (fit == 3) {
+            return opening[t] <= opening[horizon + t] ? t : horizon + t;
+        }
+        return fit == 1 ? t : horizon + t;
+    }
+
+    private void openFor(WorkPaths w) {
+        for (int i = 0; i < path.length; i++) {
+            int t = path.months[i];
+            int fit = w.fit[path.phases[i]][t];
+            if ((fit & openBits[t]) == 0) {
+                openBits[t] |= cheapestSlot(fit, t) < horizon ? 1 : 2;
+            }
+        }
+    }
+
+    /** A trigger pays for a follower that is not there yet, and keeps off months whose follower cannot be placed. */
+    private void addFollowers(int j, boolean firstRound, boolean mayOpen) {
+        for (FollowOn f : model.asTrigger.get(j)) {
+            WorkPaths follower = model.paths[f.follower()];
+            for (int t = 0; t < horizon && model.asks(f, t); t++) {
+                int a = t + f.minLagMonths();
+                int b = t + f.maxLagMonths();
+                double extra = NONE;
+                if (!firstRound && built.done(f.follower(), a, b)) {
+                    extra = 0;
+                }
+                for (int u = a; u <= b && extra > 0; u++) {
+                    int fit = follower.fit[follower.firstPhase][u];
+                    if ((fit & openBits[u]) != 0) {
+                        extra = Math.min(extra, follower.step[follower.firstPhase][0][u] < NONE ? 1 : 2);
+                    } else if (mayOpen && fit != 0) {
+                        extra = Math.min(extra, opening[cheapestSlot(fit, u)]);
+                    }
+                }
+                for (double[] row : price) {
+                    row[t] += extra;
+                }
+            }
+        }
+    }
+
+    private void narrow(int j, WorkPaths w) {
+        System.arraycopy(w.last, 0, last, 0, horizon + 1);
+        Arrays.fill(mayEnd, true);
+        if (w.dueAtFirstVisit) {
+            int t = w.first[0];
+            while (t < horizon && (w.fit[w.firstPhase][t] & openBits[t]) == 0) {
+                t++;
+            }
+            last[0] = Math.min(last[0], t);
+            mayEnd[0] &= t >= horizon;
+        }
+        for (FollowOn f : model.asFollower.get(j)) {
+            for (int t : built.months[f.trigger()]) {
+                if (model.asks(f, t)) {
+                    for (int m = 0; m <= t + f.minLagMonths(); m++) {
+                        last[m] = Math.min(last[m], t + f.maxLagMonths());
+                        mayEnd[m] = false;
+                    }
+                }
+            }
+        }
+    }
+
+    /** Prices the placed works exactly, drops visits without work, and settles lifts. */
+    private double price() {
+        double sum = 0;
+        Arrays.fill(fixed, HaulOut.FREE);
+        for (VisitSlot s : model.problem.demands().forbidden()) {
+            fix(s, HaulOut.CLOSED);
+        }
+        for (VisitSlot s : model.problem.demands().forced()) {
+            fix(s, HaulOut.OPEN);
+        }
+        for (int j = 0; j < model.works; j++) {
+            sum += pathCost(j);
+            takeSlots(j, true);
+        }
+        for (int j = 0; j < model.works; j++) {
+            takeSlots(j, false);
+        }
+        for (int g = 0; g < model.points; g++) {
+            for (int t = 0; t < horizon; t++) {
+                sum += pointUse[g * horizon + t] > 0 ? model.setUp[g] : 0;
+            }
+        }
+        double visits = model.haulOut.solve(noGain, fixed, built.open);
+        if (!(visits < NONE)) {
+            visits = model.anyNumber.solve(noGain, fixed, built.open);
+            int held = 0;
+            for (boolean o : built.open) {
+                held += o ? 1 : 0;
+            }
+            int over = held - Math.min(held, model.problem.demands().maxVisits());
+            visits += over > 0 ? over * PER_VISIT_TOO_MANY : NONE;
+        }
+        return firstVisitsKept() ? sum + visits : NONE;
+    }
+
+    private void fix(VisitSlot s, byte state) {
+        if (s.month() < horizon) {
+            fixed[s.place().ordinal() * horizon + s.month()] = state;
+        }
+    }
+
+    private double pathCost(int j) {
+        WorkPaths w = model.paths[j];
+        int from = 0;
+        int phase = w.firstPhase;
+        double sum = 0;
+        for (int t : built.months[j]) {
+            sum += w.step[phase][from][t];
+            from = t + 1;
+            phase = w.next(phase);
+        }
+        return sum + w.end[phase][from];
+    }
+
+    /** Works that fit one open place only take it; the others join a visit held anyway, else the cheaper. */
+    private void takeSlots(int j, boolean only) {
+        WorkPaths w = model.paths[j];
+        for (int i = 0; i < built.months[j].length; i++) {
+            int t = built.months[j][i];
+            int bits = w.fit[built.phases[j][i]][t] & openBits[t];
+            if (bits != 3 && only) {
+                fixed[bits == 1 ? t : horizon + t] = HaulOut.OPEN;
+            } else if (bits == 3 && !only && fixed[t] != HaulOut.OPEN && fixed[horizon + t] != HaulOut.OPEN) {
+                fixed[cheapestSlot(3, t)] = HaulOut.OPEN;
+            }
+        }
+    }
+
+    private boolean firstVisitsKept() {
+        for (int j = 0; j < model.works; j++) {
+            WorkPaths w = model.paths[j];
+            if (w.dueAtFirstVisit) {
+                int done = built.months[j].length == 0 ? horizon : built.months[j][0];
+                for (int t = w.first[0]; t < done; t++) {
+                    int held = (built.open[t] ? 1 : 0) | (built.open[horizon + t] ? 2 : 0);
+                    if ((w.fit[w.firstPhase][t] & held) != 0) {
+                        return false;
+                    }
+                }
+            }
+        }
+        return true;
+    }
+}
