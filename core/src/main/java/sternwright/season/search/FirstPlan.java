@@ -1,7 +1,9 @@
 package sternwright.season.search;
 
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
+import java.util.List;
 import java.util.SplittableRandom;
 import java.util.stream.IntStream;
 import sternwright.season.arrays.SeasonArrays;
@@ -9,32 +11,54 @@ import sternwright.season.arrays.Timetable;
 
 /** The plan at once: halves in the order of their dates, each where it costs least. */
 public final class FirstPlan {
+    private static final int ATTEMPTS = 24;
+
     private FirstPlan() {}
 
     /**
-     * Places every half that is not placed yet.
+     * Places every half that is not placed yet. If one finds no room, all is tried again with that one earlier.
      *
-     * @return whether all could be placed; otherwise some operations are still out
+     * @return operations that could not be placed, empty if all could
      */
-    public static boolean fill(Timetable t, long seed) {
+    public static List<Integer> fill(Timetable t, long seed) {
         SeasonArrays a = t.a;
-        Insertion insertion = new Insertion(t, new SplittableRandom(seed));
-        Integer[] halves = IntStream.range(0, a.halfOperations.length).boxed().toArray(Integer[]::new);
-        Arrays.sort(halves, Comparator.comparingInt(h -> date(a, h)));
-        boolean whole = true;
-        for (int h : halves) {
-            whole &= insertion.half(h);
+        int[] fixed = t.start.clone();
+        SplittableRandom random = new SplittableRandom(seed);
+        Insertion insertion = new Insertion(t, random);
+        List<Integer> halves = new ArrayList<>(
+                IntStream.range(0, a.halfOperations.length).boxed().toList());
+        halves.sort(Comparator.comparingInt(h -> date(a, h)));
+        List<Integer> failed = List.of();
+        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+            if (attempt > 0) {
+                clear(t, fixed);
+                halves.removeAll(failed);
+                halves.addAll(0, failed);
+            }
+            failed = halves.stream().filter(h -> !insertion.half(h)).toList();
+            if (failed.isEmpty()) {
+                return List.of();
+            }
         }
-        return whole;
+        return IntStream.range(0, a.n)
+                .filter(i -> t.start[i] == Timetable.OUT)
+                .boxed()
+                .toList();
+    }
+
+    private static void clear(Timetable t, int[] fixed) {
+        for (int i = 0; i < fixed.length; i++) {
+            if (t.start[i] != fixed[i] && t.start[i] != Timetable.OUT) {
+                t.remove(i);
+            }
+        }
     }
 
     /** The earliest date by which something of half {@code h} should be done. */
     private static int date(SeasonArrays a, int h) {
-        int date = Integer.MAX_VALUE;
-        for (int i : a.halfOperations[h]) {
-            int own = a.latePerQ[i] > 0 ? a.due[i] : a.latest[i] + a.length[i];
-            date = Math.min(date, own);
-        }
-        return date;
+        return Arrays.stream(a.halfOperations[h])
+                .map(i -> a.latePerQ[i] > 0 ? a.due[i] : a.latest[i] + a.length[i])
+                .min()
+                .orElse(Integer.MAX_VALUE);
     }
 }
