@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import sternwright.app.files.kind.CatalogueShape;
 import sternwright.app.files.kind.ProgrammeShape;
+import sternwright.app.files.kind.StoresShape;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.shape.Reading;
@@ -16,10 +17,11 @@ import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
 import sternwright.boat.PartCatalogue;
 import sternwright.service.Programme;
+import sternwright.yard.StoreItem;
 
 /** What is shipped inside the program: the generic programme and the catalogue of kinds of part. */
 public final class Shipped {
-    private static final String FOLDER = "/sternwright/programmes/";
+    private static final String FOLDER = "/sternwright/";
 
     private Shipped() {}
 
@@ -29,7 +31,7 @@ public final class Shipped {
      * @return the programme
      */
     public static Programme genericProgramme() {
-        return read("generic.yaml", ProgrammeShape.PROGRAMME);
+        return read("programmes/generic.yaml", ProgrammeShape.PROGRAMME);
     }
 
     /**
@@ -39,6 +41,15 @@ public final class Shipped {
      */
     public static PartCatalogue catalogue() {
         return read("catalogue.yaml", CatalogueShape.CATALOGUE);
+    }
+
+    /**
+     * Everything the generic programme takes from the stores, with invented example prices.
+     *
+     * @return the items
+     */
+    public static List<StoreItem> stores() {
+        return read("stores.yaml", StoresShape.STORES).items();
     }
 
     private static <T> T read(String name, Shape<T> shape) {
