@@ -30,6 +30,11 @@ public final class GammaForecast implements HoursForecast {
     private static final double FARTHEST_YEARS = 60;
     private static final double BRACKET = 1.4;
 
+    /** The 90 % point of the standard normal distribution. */
+    private static final double NORMAL_90 = 1.2815515655446004;
+
+    private static final double FAR_OFF = 0.03;
+
     private final MonthlyShare months;
     private final double shape;
     private final double scaleHours;
@@ -77,9 +82,51 @@ public final class GammaForecast implements HoursForecast {
         return new Range(months.after(from, years[0]), months.after(from, years[1]), months.after(from, years[2]));
     }
 
-    private double[] quantiles(double hours) {
-        double median = solve(hours, 0.5, hours / annualHours());
-        return new double[] {solve(hours, 0.1, 0.7 * median), median, solve(hours, 0.9, 1.4 * median)};
+    double[] quantiles(double hours) {
+        double median = quantile(hours, 0.5, 0, hours / annualHours());
+        return new double[] {
+            quantile(hours, 0.1, -NORMAL_90, 0.7 * median), median, quantile(hours, 0.9, NORMAL_90, 1.4 * median)
+        };
+    }
+
+    /**
+     * Years until a chance is reached: the cube-root normal approximation of the F distribution (Paulson 1942, from memory) gives
+     * the place, one exact evaluation corrects it. Where the correction is not small the exact equation is solved.
+     */
+    private double quantile(double hours, double target, double normal, double guess) {
+        double years = approximate(hours, normal, Math.min(Math.max(guess, 1e-3), FARTHEST_YEARS));
+        double off = target - chance(hours, years);
+        if (Math.abs(off) > FAR_OFF || years >= FARTHEST_YEARS || years <= 1e-3) {
+            return solve(hours, target, guess);
+        }
+        double density = Math.exp(-normal * normal / 2) / Math.sqrt(2 * Math.PI);
+        return years * Math.exp(off / density / slope(hours, years));
+    }
+
+    private double approximate(double hours, double normal, double guess) {
+        double logYears = Math.log(guess);
+        for (int i = 0; i < 12; i++) {
+            double years = Math.exp(logYears);
+            double step = (normal - normalScore(hours, years)) / slope(hours, years);
+            logYears += Math.max(-1, Math.min(1, step));
+            if (Math.abs(step) < 1e-4) {
+                break;
+            }
+        }
+        return Math.exp(Math.min(logYears, Math.log(FARTHEST_YEARS)));
+    }
+
+    /** Normal score of the chance, rising with the years. */
+    private double normalScore(double hours, double years) {
+        double a = 2.0 / (9 * 2 * SHAPE_PER_YEAR * years);
+        double b = 2.0 / (9 * 2 * shape);
+        double root = Math.cbrt(hours * shape / (SHAPE_PER_YEAR * years * scaleHours));
+        return -((1 - b) * root - (1 - a)) / Math.sqrt(b * root * root + a);
+    }
+
+    private double slope(double hours, double years) {
+        double d = 1e-4;
+        return (normalScore(hours, years * (1 + d)) - normalScore(hours, years)) / d;
     }
 
     /**

@@ -60,6 +60,30 @@ class GammaForecastPropertyTest {
         }
     }
 
+    /** The quick quantiles against a plain bisection of the exact chance. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void quantilesAreExactToTwoPartsInAThousandOrAThirdOfADay(int seed) {
+        Random random = new Random(seed);
+        GammaForecast forecast = forecast(random);
+        double hours = 5 + random.nextInt(1500);
+        double[] found = forecast.quantiles(hours);
+        double[] chances = {0.1, 0.5, 0.9};
+        for (int i = 0; i < 3; i++) {
+            double low = 1e-6;
+            double high = 60;
+            for (int k = 0; k < 60; k++) {
+                double middle = Math.sqrt(low * high);
+                if (forecast.chance(hours, middle) < chances[i]) {
+                    low = middle;
+                } else {
+                    high = middle;
+                }
+            }
+            assertEquals(low, found[i], 2e-3 * low + 1e-3, "chance " + chances[i] + ", a third of a day allowed");
+        }
+    }
+
     /** Judge: plain simulation of the same process, rate from the prior, no formula shared. */
     @Test
     void rangeAgreesWithSimulation() {
