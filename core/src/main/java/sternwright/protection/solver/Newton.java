@@ -79,7 +79,7 @@ final class Newton {
                 }
             } else {
                 settled = 0;
-                search(Math.min(1, LONGEST_STEP_V / longest(de)));
+                search(Math.min(1, LONGEST_STEP_V / longestWet()));
             }
         }
         return false;
@@ -183,6 +183,15 @@ final class Newton {
                 de[net.mutualB[m]] -= net.mutualOhm[m] * dj[net.mutualA[m]];
             }
         }
+    }
+
+    /** Longest change of an interface; a dry joint may lie thousands of volts away behind a large resistance. */
+    private double longestWet() {
+        double most = Double.MIN_NORMAL;
+        for (int b = 0; b < de.length; b++) {
+            most = net.curves.wet(b) ? Math.max(most, Math.abs(de[b])) : most;
+        }
+        return most;
     }
 
     private static double longest(double[] change) {
