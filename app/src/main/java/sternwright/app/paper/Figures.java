@@ -1,0 +1,194 @@
+package sternwright.app.paper;
+
+import java.math.BigDecimal;
+import java.math.RoundingMode;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import sternwright.job.reading.Limits;
+import sternwright.measure.Money;
+import sternwright.service.ReadingAsked;
+
+/**
+ * Numbers, money, dates and units as printed: English words in the formats of the reader's region. A number and its unit are
+ * joined by a space that does not break.
+ */
+public final class Figures {
+    private static final String JOIN = "\u00a0";
+
+    private final Locale locale;
+    private final DateTimeFormatter date;
+    private final DateTimeFormatter shortDate;
+
+    private Figures(Locale locale) {
+        this.locale = locale;
+        this.date = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
+        this.shortDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+    }
+
+    /**
+     * Formats of a reader's region.
+     *
+     * @param reader any locale; only its region counts, Great Britain where it has none
+     * @return the formats
+     */
+    public static Figures of(Locale reader) {
+        String region = reader.getCountry().isEmpty() ? "GB" : reader.getCountry();
+        return new Figures(
+                new Locale.Builder().setLanguage("en").setRegion(region).build());
+    }
+
+    /**
+     * The language tag of the page.
+     *
+     * @return such as {@code en-GB}
+     */
+    public String language() {
+        return locale.toLanguageTag();
+    }
+
+    /**
+     * The sheet of paper used in the region.
+     *
+     * @return {@code letter} in North America, {@code A4} elsewhere
+     */
+    public String sheet() {
+        return locale.getCountry().equals("US") || locale.getCountry().equals("CA") ? "letter" : "A4";
+    }
+
+    /**
+     * A date in full.
+     *
+     * @param day the day
+     * @return such as 5 October 2026
+     */
+    public String date(LocalDate day) {
+        return date.format(day).replace(" ", JOIN);
+    }
+
+    /**
+     * A date for tables.
+     *
+     * @param day the day
+     * @return such as 5 Oct 2026
+     */
+    public String shortDate(LocalDate day) {
+        return shortDate.format(day).replace(" ", JOIN);
+    }
+
+    /**
+     * A stretch of days, month and year said once where they agree.
+     *
+     * @param from first day
+     * @param to last day
+     * @return such as 5 to 16 October 2026
+     */
+    public String dates(LocalDate from, LocalDate to) {
+        if (from.equals(to)) {
+            return date(from);
+        }
+        boolean dayFirst =
+                Character.isDigit(date.format(LocalDate.of(2000, 1, 1)).charAt(0))
+                        && date.format(LocalDate.of(2001, 2, 3)).startsWith("3");
+        if (dayFirst && YearMonth.from(from).equals(YearMonth.from(to))) {
+            return from.getDayOfMonth() + " to " + date(to);
+        }
+        return date(from) + " to " + date(to);
+    }
+
+    /**
+     * A number with as many decimals as it needs, three at most.
+     *
+     * @param value the number
+     * @return such as 4.5, with a true minus sign
+     */
+    public String number(double value) {
+        NumberFormat format = NumberFormat.getNumberInstance(locale);
+        format.setMaximumFractionDigits(3);
+        format.setRoundingMode(RoundingMode.HALF_UP);
+        return format.format(BigDecimal.valueOf(value)).replace('-', '\u2212');
+    }
+
+    /**
+     * A quantity; pieces are counted in words.
+     *
+     * @param value how many
+     * @param unit the unit
+     * @return such as 4.5 L or 1 piece
+     */
+    public String quantity(double value, String unit) {
+        String name = unit.equals("pcs") ? (value == 1 ? "piece" : "pieces") : unit;
+        return number(value) + JOIN + name;
+    }
+
+    /**
+     * An amount of money.
+     *
+     * @param amount the amount
+     * @return such as €2,795.07
+     */
+    public String money(Money amount) {
+        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+        format.setCurrency(amount.currency());
+        format.setMinimumFractionDigits(amount.amount().scale());
+        format.setMaximumFractionDigits(amount.amount().scale());
+        return format.format(amount.amount()).replace('-', '\u2212');
+    }
+
+    /**
+     * Minutes as people say them.
+     *
+     * @param minutes minutes, at least 0
+     * @return such as 1 h 10 min
+     */
+    public String time(double minutes) {
+        long all = Math.round(minutes);
+        long hours = all / 60;
+        long rest = all % 60;
+        if (hours == 0) {
+            return rest + JOIN + "min";
+        }
+        return hours + JOIN + "h" + (rest == 0 ? "" : JOIN + rest + JOIN + "min");
+    }
+
+    /**
+     * The limit of a reading.
+     *
+     * @param asked the reading
+     * @return such as at least 50 %
+     */
+    public String limit(ReadingAsked asked) {
+        if (Limits.yesOrNo(asked)) {
+            return Limits.words(asked);
+        }
+        Double low = asked.low();
+        Double high = asked.high();
+        if (low != null && high != null) {
+            return low.equals(high)
+                    ? quantity(low, asked.unit())
+                    : number(low) + JOIN + "to " + quantity(high, asked.unit());
+        }
+        if (low != null) {
+            return "at least " + quantity(low, asked.unit());
+        }
+        return high == null ? "note it" : high == 0 ? "none" : "at most " + quantity(high, asked.unit());
+    }
+
+    /**
+     * A value of a reading.
+     *
+     * @param asked the reading
+     * @param value the value, null if there is none
+     * @return such as 82 %, a dash where there is none
+     */
+    public String value(ReadingAsked asked, @Nullable Double value) {
+        if (value == null) {
+            return "\u2013";
+        }
+        return Limits.yesOrNo(asked) ? Limits.quantity(value, asked) : quantity(value, asked.unit());
+    }
+}

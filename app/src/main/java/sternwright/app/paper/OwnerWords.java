@@ -1,0 +1,72 @@
+package sternwright.app.paper;
+
+import java.util.ArrayList;
+import java.util.List;
+import sternwright.job.estimate.Estimate;
+import sternwright.job.estimate.EstimateLine;
+import sternwright.job.estimate.OwnerAnswer;
+import sternwright.measure.Money;
+import sternwright.service.Place;
+import sternwright.service.RuleInForce;
+import sternwright.visit.planned.SupplyLine;
+
+/** What the estimate says to an owner. */
+public final class OwnerWords {
+    private OwnerWords() {}
+
+    /** The paragraph at the head: what, when, how much, until when. */
+    public static String opening(Estimate e, Figures f) {
+        int n = e.lines().size();
+        String works = n == 1 ? "one work" : n + " works";
+        String where = e.lifts()
+                ? "The boat is lifted out for it and launched again."
+                : "The boat stays " + (e.place() == Place.AFLOAT ? "in the water." : "where she stands.");
+        String more = e.complete() ? "" : " Not every price is known yet; what is missing comes on top.";
+        return "We suggest " + works + " between " + f.dates(e.from(), e.to()).replace(" to ", " and ") + ". " + where
+                + " It comes to " + f.money(e.gross()) + " with " + e.taxName() + "." + more
+                + " Prices on the lines are without " + e.taxName() + ".";
+    }
+
+    /** The works that are not declined, added up. */
+    public static Money works(Estimate e) {
+        Money sum = Money.zero(e.plannedNet().currency());
+        for (EstimateLine l : e.lines()) {
+            sum = l.counts() ? sum.plus(l.price()) : sum;
+        }
+        return sum;
+    }
+
+    /** The boxes of a line, or what was ticked. */
+    public static String answer(EstimateLine l) {
+        return switch (l.answer()) {
+            case OPEN -> "\u2610\u00a0yes \u2610\u00a0no";
+            case ACCEPTED -> "\u2611\u00a0yes";
+            case DECLINED -> "\u2611\u00a0no, declined";
+        };
+    }
+
+    /** The style of a line. */
+    public static String lineClass(EstimateLine l) {
+        return l.answer() == OwnerAnswer.DECLINED ? "declined" : "open";
+    }
+
+    /** What the price of a line pays for. */
+    public static String contents(EstimateLine l, Figures f) {
+        List<String> parts = new ArrayList<>();
+        parts.add(f.time(l.planned().minutes()) + " of work");
+        for (SupplyLine s : l.planned().supplies()) {
+            if (s.price() != null) {
+                parts.add(f.quantity(s.quantity(), s.unit()) + " " + s.name());
+            }
+        }
+        return String.join(", ", parts) + ".";
+    }
+
+    /** How often a work is asked for and on whose word. */
+    public static String howOften(EstimateLine l, Figures f) {
+        RuleInForce inForce = l.planned().inForce();
+        String often = Words.interval(inForce.rule(), f);
+        return (often.isEmpty() ? "Figure" : Words.sentence(often)) + ": "
+                + inForce.source().line() + ".";
+    }
+}

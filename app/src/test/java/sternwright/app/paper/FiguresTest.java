@@ -1,0 +1,82 @@
+package sternwright.app.paper;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+
+import java.time.LocalDate;
+import java.util.Currency;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import org.junit.jupiter.api.Test;
+import sternwright.job.RuleOf;
+import sternwright.measure.Money;
+import sternwright.service.ReadingAsked;
+
+class FiguresTest {
+    private final Figures uk = Figures.of(Locale.UK);
+    private final Figures us = Figures.of(Locale.US);
+    private final Figures germany = Figures.of(Locale.GERMANY);
+
+    @Test
+    void datesInTheFormatOfTheRegionInEnglishWords() {
+        LocalDate day = LocalDate.of(2026, 10, 5);
+        same("5 October 2026", uk.date(day));
+        same("October 5, 2026", us.date(day));
+        same("5 October 2026", germany.date(day));
+        same("5 to 16 October 2026", uk.dates(day, day.plusDays(11)));
+        same("28 October 2026 to 4 November 2026", uk.dates(LocalDate.of(2026, 10, 28), LocalDate.of(2026, 11, 4)));
+        same("October 5, 2026 to October 16, 2026", us.dates(day, day.plusDays(11)));
+        same("5 October 2026", uk.dates(day, day));
+    }
+
+    @Test
+    void moneyKeepsItsOwnDecimals() {
+        same("€2,795.07", uk.money(Money.of(2795.07, Currency.getInstance("EUR"))));
+        same("2.795,07 €", germany.money(Money.of(2795.07, Currency.getInstance("EUR"))));
+        same("$1,200.00", us.money(Money.of(1200, Currency.getInstance("USD"))));
+        same("JP¥31,000", uk.money(Money.of(31000, Currency.getInstance("JPY"))));
+    }
+
+    @Test
+    void numbersWithUnits() {
+        same("4.5 L", uk.quantity(4.5, "L"));
+        same("4,5 L", germany.quantity(4.5, "L"));
+        same("1 piece", uk.quantity(1, "pcs"));
+        same("2 pieces", uk.quantity(2, "pcs"));
+        same("−25 °C", uk.quantity(-25, "°C"));
+        same("0.125 mm", uk.quantity(0.1249999, "mm"));
+    }
+
+    @Test
+    void timeAsPeopleSayIt() {
+        same("45 min", uk.time(45));
+        same("1 h", uk.time(60));
+        same("1 h 8 min", uk.time(67.5));
+        same("15 h 5 min", uk.time(905));
+        same("0 min", uk.time(0));
+    }
+
+    @Test
+    void limits() {
+        same("at least 50 %", limit(50.0, null, "%"));
+        same("at most −25 °C", limit(null, -25.0, "°C"));
+        same("none", limit(null, 0.0, "pcs"));
+        same("20 to 25 bar", limit(20.0, 25.0, "bar"));
+        same("yes", limit(1.0, null, "1"));
+        same("note it", limit(null, null, "L"));
+    }
+
+    @Test
+    void theSheetOfTheRegion() {
+        assertEquals("letter", us.sheet());
+        assertEquals("A4", germany.sheet());
+        assertEquals("en-GB", Figures.of(Locale.ROOT).language());
+    }
+
+    private String limit(@Nullable Double low, @Nullable Double high, String unit) {
+        return uk.limit(new ReadingAsked("x", "x", unit, low, high, RuleOf.PRACTICE));
+    }
+
+    private static void same(String expected, String actual) {
+        assertEquals(expected, actual.replace('\u00a0', ' '));
+    }
+}
