@@ -1,5 +1,13 @@
 package sternwright.app;
 
+import java.io.FileDescriptor;
+import java.io.FileOutputStream;
+import java.io.OutputStreamWriter;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.time.LocalDate;
+import sternwright.app.command.CommandProgram;
+
 /** Entry of the one program. */
 public final class Main {
     private Main() {}
@@ -10,6 +18,12 @@ public final class Main {
      * @param args the command line
      */
     public static void main(String[] args) {
-        System.out.println("sternwright");
+        PrintWriter out = writer(FileDescriptor.out);
+        PrintWriter err = writer(FileDescriptor.err);
+        System.exit(new CommandProgram(LocalDate.now(), out, err).run(args));
+    }
+
+    private static PrintWriter writer(FileDescriptor descriptor) {
+        return new PrintWriter(new OutputStreamWriter(new FileOutputStream(descriptor), StandardCharsets.UTF_8));
     }
 }

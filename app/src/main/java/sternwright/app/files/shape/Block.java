@@ -45,7 +45,21 @@ public final class Block<R> implements Shape<R> {
      */
     @SafeVarargs
     public static <R> Block<R> of(String name, String meaning, Function<Values<R>, R> maker, Field<R, ?>... fields) {
-        return new Block<>(name, meaning, maker, List.of(fields));
+        return of(name, meaning, maker, List.of(fields));
+    }
+
+    /**
+     * Describes a block.
+     *
+     * @param <R> the record
+     * @param name what it is, as a person says it
+     * @param meaning for schema and documentation
+     * @param maker makes the record
+     * @param fields in the order they are written
+     * @return the shape
+     */
+    public static <R> Block<R> of(String name, String meaning, Function<Values<R>, R> maker, List<Field<R, ?>> fields) {
+        return new Block<>(name, meaning, maker, List.copyOf(fields));
     }
 
     /**
@@ -74,9 +88,28 @@ public final class Block<R> implements Shape<R> {
         }
         int before = reading.count();
         Map<String, Node> byName = byName(mapping, path, reading);
-        @Nullable Object[] values = new Object[fields.size()];
-        for (int i = 0; i < values.length; i++) {
-            values[i] = value(fields.get(i), byName, mapping, path, reading);
+        @Nullable Node[] nodes = new Node[fields.size()];
+        for (int i = 0; i < nodes.length; i++) {
+            nodes[i] = byName.get(fields.get(i).name);
+        }
+        R made = make(nodes, mapping, path, reading);
+        return reading.count() > before ? null : made;
+    }
+
+    /**
+     * Makes the record from one node for each field, as a row of a table gives them.
+     *
+     * @param nodes in the order of the fields, null where nothing is given
+     * @param whole the row, for its line
+     * @param path the way to the row
+     * @param reading the file being read
+     * @return the record, null if anything is wrong
+     */
+    public @Nullable R make(@Nullable Node[] nodes, Node whole, Path path, Reading reading) {
+        int before = reading.count();
+        @Nullable Object[] values = new Object[nodes.length];
+        for (int i = 0; i < nodes.length; i++) {
+            values[i] = value(fields.get(i), nodes[i], whole, path, reading);
         }
         if (reading.count() > before) {
             return null;
@@ -84,7 +117,7 @@ public final class Block<R> implements Shape<R> {
         try {
             return maker.apply(new Values<>(fields, values));
         } catch (IllegalArgumentException wrong) {
-            reading.note(mapping, path, String.valueOf(wrong.getMessage()), "", "");
+            reading.note(whole, path, String.valueOf(wrong.getMessage()), "", "");
             return null;
         }
     }
@@ -107,15 +140,14 @@ public final class Block<R> implements Shape<R> {
     }
 
     private static <R, V> @Nullable V value(
-            Field<R, V> field, Map<String, Node> byName, MappingNode mapping, Path path, Reading reading) {
-        Node node = byName.get(field.name);
-        boolean empty = node == null || (Tag.NULL.equals(node.getTag()));
-        if (node != null && !(empty && !field.required)) {
+            Field<R, V> field, @Nullable Node node, Node whole, Path path, Reading reading) {
+        boolean empty = node == null || Tag.NULL.equals(node.getTag());
+        if (node != null && (!empty || field.required)) {
             return field.shape.read(node, path.field(field.name), reading);
         }
         if (field.required) {
-            reading.note(
-                    mapping, path.field(field.name), "missing", field.shape.words(), "Add it: " + field.meaning + ".");
+            String advice = "Add it: " + field.meaning + ".";
+            reading.note(whole, path.field(field.name), "missing", field.shape.words(), advice);
         }
         return field.fallback;
     }

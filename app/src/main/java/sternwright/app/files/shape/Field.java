@@ -1,5 +1,6 @@
 package sternwright.app.files.shape;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -30,6 +31,7 @@ public final class Field<R, V> {
     final String meaning;
     final Shape<V> shape;
     final Getter<R, V> getter;
+    private final boolean text;
     final boolean required;
     final @Nullable V fallback;
 
@@ -39,6 +41,8 @@ public final class Field<R, V> {
         this.meaning = meaning;
         this.shape = shape;
         this.getter = getter;
+        this.text =
+                !List.of("number", "integer", "boolean").contains(shape.schema().get("type"));
         this.required = required;
         this.fallback = fallback;
     }
@@ -105,5 +109,23 @@ public final class Field<R, V> {
      */
     public String meaning() {
         return meaning;
+    }
+
+    /**
+     * Whether a bare figure in a table is meant as text here.
+     *
+     * @return true for text, false for numbers and truth values
+     */
+    public boolean isText() {
+        return text;
+    }
+
+    /**
+     * Whether the field must be there.
+     *
+     * @return true if it cannot be left out
+     */
+    public boolean required() {
+        return required;
     }
 }

@@ -126,7 +126,7 @@ public final class Many<T, C extends Collection<T>> implements Shape<C> {
     }
 
     /** A member is named by its id where it has one, else by its position. */
-    private static String name(Node member, int index) {
+    static String name(Node member, int index) {
         if (member instanceof MappingNode mapping) {
             for (var entry : mapping.getValue()) {
                 if (entry.getKeyNode() instanceof ScalarNode k

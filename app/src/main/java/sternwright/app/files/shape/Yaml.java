@@ -106,6 +106,29 @@ public final class Yaml {
             return Reading.line(at);
         }
 
+        /**
+         * The path of a field as messages write it.
+         *
+         * @param steps field names and positions in lists counted from 0
+         * @return the path, members named by their ids where they have one
+         */
+        public String path(Object... steps) {
+            Path path = Path.TOP;
+            Node at = top;
+            for (Object step : steps) {
+                Node next = null;
+                if (step instanceof Integer i) {
+                    next = at == null ? null : member(at, i);
+                    path = path.member(next == null ? Integer.toString(i + 1) : Many.name(next, i));
+                } else {
+                    next = at == null ? null : field(at, String.valueOf(step));
+                    path = path.field(String.valueOf(step));
+                }
+                at = next;
+            }
+            return path.toString();
+        }
+
         private static @Nullable Node member(Node node, int index) {
             return node instanceof SequenceNode list && index < list.getValue().size()
                     ? list.getValue().get(index)

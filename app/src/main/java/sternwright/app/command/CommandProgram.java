@@ -1,0 +1,105 @@
+package sternwright.app.command;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import java.util.function.Supplier;
+import picocli.CommandLine;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
+
+/** Runs one command line and answers with its exit status; never shows a stack trace. */
+public final class CommandProgram {
+    /** Done. */
+    public static final int DONE = 0;
+    /** The machine could not. */
+    public static final int COULD_NOT = 1;
+    /** What came in cannot be used. */
+    public static final int BAD_INPUT = 2;
+
+    private final LocalDate clock;
+    private final PrintWriter out;
+    private final PrintWriter err;
+
+    /**
+     * A program that has not run yet.
+     *
+     * @param clock the day the clock shows
+     * @param out where answers go
+     * @param err where complaints go
+     */
+    public CommandProgram(LocalDate clock, PrintWriter out, PrintWriter err) {
+        this.clock = clock;
+        this.out = out;
+        this.err = err;
+    }
+
+    /** The commands by their first word; only the one asked for is made, which saves time at the start. */
+    private static Map<String, Supplier<Object>> commands() {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("due", DueCommand::new);
+        commands.put("boats", BoatsCommand::new);
+        commands.put("check", CheckCommand::new);
+        return commands;
+    }
+
+    /**
+     * Runs one command.
+     *
+     * @param args the command line
+     * @return the exit status
+     */
+    public int run(String... args) {
+        CommandLine line = new CommandLine(new Sternwright(clock));
+        Map<String, Supplier<Object>> commands = commands();
+        String asked = first(args, commands);
+        commands.forEach((name, make) -> {
+            if (asked.isEmpty() || asked.equals(name)) {
+                line.addSubcommand(name, make.get());
+            }
+        });
+        line.setOut(out);
+        line.setErr(err);
+        line.setExecutionExceptionHandler((e, at, parsed) -> told(e));
+        line.setParameterExceptionHandler(this::told);
+        int status = line.execute(args);
+        out.flush();
+        err.flush();
+        return status;
+    }
+
+    private static String first(String[] args, Map<String, Supplier<Object>> commands) {
+        for (String arg : args) {
+            if (commands.containsKey(arg)) {
+                return arg;
+            }
+        }
+        return "";
+    }
+
+    private int told(CommandLine.ParameterException e, String[] args) {
+        err.println(e.getMessage());
+        CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+        err.println("\"" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help\" says how it is used.");
+        return BAD_INPUT;
+    }
+
+    private int told(Exception e) {
+        if (e instanceof BadInput bad) {
+            bad.problems().stream().map(Problem::text).forEach(err::println);
+            int count = bad.problems().size();
+            err.println(count == 1 ? "One problem; nothing was written." : count + " problems; nothing was written.");
+            return BAD_INPUT;
+        }
+        if (e instanceof IOException || e instanceof UncheckedIOException) {
+            err.println("The disk refused: " + e.getMessage());
+        } else {
+            err.println("The program made a mistake and stopped: " + e);
+            err.println("Nothing was half written. Please report it with the command you gave.");
+        }
+        return COULD_NOT;
+    }
+}

@@ -1,0 +1,174 @@
+package sternwright.app.files;
+
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import sternwright.app.files.problem.KnownNames;
+import sternwright.app.files.problem.Problem;
+import sternwright.app.files.shape.Yaml;
+import sternwright.app.files.sheet.Sheet;
+import sternwright.boat.Boat;
+import sternwright.boat.Bond;
+import sternwright.boat.Installation;
+import sternwright.boat.Part;
+import sternwright.boat.PartCatalogue;
+import sternwright.boat.PartRef;
+import sternwright.history.MeterReading;
+import sternwright.history.Outcome;
+import sternwright.history.ServiceEntry;
+import sternwright.service.Programme;
+import sternwright.service.Rule;
+import sternwright.yard.Use;
+import sternwright.yard.Yard;
+
+/** Whether what a boat refers to is there. What could not be read itself is not asked for. */
+final class BoatCheck {
+    private final @Nullable Yard yard;
+    private final @Nullable Set<String> berths;
+    private final Set<String> kinds;
+    private final Set<String> metals;
+    private final Set<String> programmes = new HashSet<>();
+    private final Set<String> rules = new HashSet<>();
+
+    BoatCheck(
+            @Nullable Yard yard,
+            @Nullable Set<String> berths,
+            PartCatalogue catalogue,
+            Programme generic,
+            List<Programme> own) {
+        this.yard = yard;
+        this.berths = berths;
+        this.kinds = YardFolder.kindIds(catalogue);
+        this.metals = KnownMetals.with(catalogue);
+        List<Programme> all = new ArrayList<>(own);
+        all.add(generic);
+        all.forEach(p -> {
+            programmes.add(p.id());
+            p.rules().stream().map(Rule::id).forEach(rules::add);
+        });
+    }
+
+    /** Everything in a boat's file that leads nowhere. */
+    List<Problem> problems(String file, String id, Yaml.Read<Boat> read) {
+        Boat boat = read.value();
+        Asking ask = new Asking(file, read, new ArrayList<>());
+        if (!boat.id().equals(id)) {
+            ask.note(
+                    "\"" + boat.id() + "\"",
+                    "\"" + id + "\" as the file is named",
+                    "Rename the file or the boat.",
+                    "id");
+        }
+        if (berths != null) {
+            ask.known(boat.berthId(), berths, "berth in berths.yaml", "berth");
+        }
+        if (yard != null) {
+            Set<String> uses = yard.uses().stream().map(Use::id).collect(Collectors.toSet());
+            ask.known(boat.use(), uses, "kind of use in yard.yaml", "use");
+            tariff(boat, yard, ask);
+        }
+        if (boat.programme() != null) {
+            ask.known(boat.programme(), programmes, "programme", "programme");
+        }
+        for (int i = 0; i < boat.installations().size(); i++) {
+            parts(boat.installations().get(i), i, ask);
+        }
+        for (int i = 0; i < boat.bonds().size(); i++) {
+            Bond bond = boat.bonds().get(i);
+            ask.known(bond.from().toString(), refs(boat), "part of this boat", "bonds", i, "from");
+            ask.known(bond.to().toString(), refs(boat), "part of this boat", "bonds", i, "to");
+        }
+        return ask.problems;
+    }
+
+    private static void tariff(Boat boat, Yard yard, Asking ask) {
+        if (yard.tariff().lift(boat.hull().lengthM()).isEmpty()) {
+            ask.note(
+                    boat.hull().lengthM() + " m is longer than the longest band of lifts in yard.yaml",
+                    "a band that reaches as far",
+                    "Add a band to tariff.lifts in yard.yaml, or correct the length.",
+                    "hull",
+                    "length-m");
+        }
+    }
+
+    private void parts(Installation installation, int at, Asking ask) {
+        Set<String> before = new HashSet<>();
+        for (int i = 0; i < installation.parts().size(); i++) {
+            Part part = installation.parts().get(i);
+            ask.known(part.kind(), kinds, "kind of part in the catalogue", "installations", at, "parts", i, "kind");
+            if (part.metal() != null) {
+                ask.known(part.metal(), metals, "metal", "installations", at, "parts", i, "metal");
+            }
+            if (part.parentId() != null) {
+                String what = "part further up in this installation";
+                ask.known(part.parentId(), before, what, "installations", at, "parts", i, "parent");
+            }
+            before.add(part.id());
+        }
+    }
+
+    private static Set<String> refs(Boat boat) {
+        return boat.installations().stream()
+                .flatMap(i -> i.parts().stream().map(p -> new PartRef(i.id(), p.id()).toString()))
+                .collect(Collectors.toSet());
+    }
+
+    /** Lines of history and hours that no rule, part or engine answers to; they are kept and said. */
+    List<Problem> history(
+            FolderLayout layout,
+            Boat boat,
+            List<Sheet.Row<ServiceEntry>> entries,
+            List<Sheet.Row<MeterReading>> hours) {
+        List<Problem> remarks = new ArrayList<>();
+        Set<String> refs = refs(boat);
+        String history = layout.name(layout.history(boat.id()));
+        for (Sheet.Row<ServiceEntry> row : entries) {
+            ServiceEntry e = row.value();
+            if (!refs.contains(e.part().toString())) {
+                remarks.add(unknown(history, row.line(), "part", e.part().toString(), "part of this boat", refs));
+            }
+            if (e.outcome() != Outcome.HAPPENED && !rules.contains(e.ruleId())) {
+                remarks.add(unknown(history, row.line(), "rule", e.ruleId(), "rule", rules));
+            }
+        }
+        Set<String> engines =
+                boat.installations().stream().map(Installation::id).collect(Collectors.toSet());
+        String meter = layout.name(layout.hours(boat.id()));
+        for (Sheet.Row<MeterReading> row : hours) {
+            String engine = row.value().installationId();
+            if (!engines.contains(engine)) {
+                remarks.add(unknown(meter, row.line(), "installation", engine, "installation of this boat", engines));
+            }
+        }
+        return remarks;
+    }
+
+    /** The problem that a name leads nowhere. */
+    static Problem unknown(String file, int line, String field, String written, String what, Collection<String> known) {
+        return new Problem(
+                file,
+                line,
+                field,
+                "there is no " + what + " \"" + written + "\"",
+                "",
+                KnownNames.advice(written, known));
+    }
+
+    /** A file being asked what it refers to. */
+    private record Asking(String file, Yaml.Read<Boat> read, List<Problem> problems) {
+        void known(String written, Collection<String> known, String what, Object... steps) {
+            if (!known.contains(written)) {
+                problems.add(unknown(file, read.line(steps), read.path(steps), written, what, known));
+            }
+        }
+
+        void note(String found, String expected, String advice, Object... steps) {
+            problems.add(new Problem(file, read.line(steps), read.path(steps), "found " + found, expected, advice));
+        }
+    }
+}

@@ -1,0 +1,95 @@
+package sternwright.app.files;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import sternwright.app.files.kind.BoatShape;
+import sternwright.app.files.problem.Problem;
+import sternwright.app.files.problem.Problems;
+import sternwright.app.files.shape.Reading;
+import sternwright.app.files.shape.Yaml;
+import sternwright.app.files.sheet.HistorySheet;
+import sternwright.app.files.sheet.HoursSheet;
+import sternwright.app.files.sheet.Sheet;
+import sternwright.boat.Boat;
+import sternwright.history.BoatHistory;
+import sternwright.history.MeterReading;
+import sternwright.history.ServiceEntry;
+
+/**
+ * What the files of one boat say.
+ *
+ * @param boat the boat; empty if its file is wrong
+ * @param history what is written down of it
+ * @param problems everything that is wrong
+ * @param remarks what does not stop the work
+ */
+record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems, List<Problem> remarks) {
+    /** Reads boat, history and hours; safe to call side by side. */
+    static BoatFile read(FolderLayout layout, String id, LocalDate latest, BoatCheck check) {
+        Problems problems = new Problems();
+        Path file = layout.boat(id);
+        String text = layout.text(file, problems);
+        List<Problem> found = new ArrayList<>();
+        Yaml.Read<Boat> read =
+                text == null ? null : Yaml.read(text, BoatShape.BOAT, new Reading(layout.name(file), latest), found);
+        if (read != null) {
+            found.addAll(check.problems(layout.name(file), id, read));
+        }
+        List<Sheet.Row<ServiceEntry>> entries =
+                rows(layout, layout.history(id), HistorySheet.ONE_BOAT, latest, problems);
+        List<Sheet.Row<MeterReading>> hours = rows(layout, layout.hours(id), HoursSheet.ONE_BOAT, latest, problems);
+        problems.noteAll(found);
+        List<Problem> remarks = read == null ? List.of() : check.history(layout, read.value(), entries, hours);
+        return new BoatFile(
+                Optional.ofNullable(read).map(Yaml.Read::value),
+                new BoatHistory(id, values(entries), values(hours)),
+                problems.inOrder(),
+                remarks);
+    }
+
+    private static <R> List<R> values(List<Sheet.Row<R>> rows) {
+        return rows.stream().map(Sheet.Row::value).toList();
+    }
+
+    private static <R> List<Sheet.Row<R>> rows(
+            FolderLayout layout, Path file, Sheet<R> sheet, LocalDate latest, Problems problems) {
+        if (!Files.exists(file)) {
+            return List.of();
+        }
+        String text = layout.text(file, problems);
+        if (text == null) {
+            return List.of();
+        }
+        List<Problem> found = new ArrayList<>();
+        List<Sheet.Row<R>> rows = sheet.read(text, new Reading(layout.name(file), latest), found);
+        problems.noteAll(found);
+        return rows;
+    }
+
+    /** Puts boats, all of them right, into what the rest of the folder says. */
+    static YardFiles into(YardFiles rest, List<BoatFile> files) {
+        Map<String, Boat> boats = new LinkedHashMap<>();
+        Map<String, BoatHistory> histories = new LinkedHashMap<>();
+        List<Problem> remarks = new ArrayList<>();
+        for (BoatFile file : files) {
+            file.boat.ifPresent(b -> boats.put(b.id(), b));
+            histories.put(file.history.boatId(), file.history);
+            remarks.addAll(file.remarks);
+        }
+        return new YardFiles(
+                rest.yard(),
+                rest.berths(),
+                rest.catalogue(),
+                rest.generic(),
+                rest.programmes(),
+                boats,
+                histories,
+                remarks);
+    }
+}

@@ -1,0 +1,42 @@
+package sternwright.app.files;
+
+import java.util.List;
+import java.util.Map;
+import sternwright.app.files.problem.Problem;
+import sternwright.boat.Berth;
+import sternwright.boat.Boat;
+import sternwright.boat.PartCatalogue;
+import sternwright.history.BoatHistory;
+import sternwright.service.Programme;
+import sternwright.yard.Yard;
+
+/**
+ * All that a yard's folder says. Every reference in it leads somewhere.
+ *
+ * @param yard the yard
+ * @param berths berths by id
+ * @param catalogue kinds of part, the yard's own included
+ * @param generic the generic programme
+ * @param programmes the yard's own programmes, in the order of their file names
+ * @param boats boats by id, those asked for
+ * @param histories what is written down of each of them
+ * @param remarks what a person should know and what does not stop the work
+ */
+public record YardFiles(
+        Yard yard,
+        Map<String, Berth> berths,
+        PartCatalogue catalogue,
+        Programme generic,
+        List<Programme> programmes,
+        Map<String, Boat> boats,
+        Map<String, BoatHistory> histories,
+        List<Problem> remarks) {
+    /** Copies the lists; the maps keep their order. */
+    public YardFiles {
+        berths = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(berths));
+        boats = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(boats));
+        histories = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(histories));
+        programmes = List.copyOf(programmes);
+        remarks = List.copyOf(remarks);
+    }
+}

@@ -1,0 +1,189 @@
+package sternwright.app.files;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Collection;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import sternwright.app.files.kind.BerthsShape;
+import sternwright.app.files.kind.CatalogueShape;
+import sternwright.app.files.kind.ProgrammeShape;
+import sternwright.app.files.kind.YardShape;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.KnownNames;
+import sternwright.app.files.problem.Problem;
+import sternwright.app.files.problem.Problems;
+import sternwright.app.files.safe.StagedFiles;
+import sternwright.app.files.safe.YardLock;
+import sternwright.app.files.shape.Reading;
+import sternwright.app.files.shape.Shape;
+import sternwright.app.files.shape.Yaml;
+import sternwright.boat.Berth;
+import sternwright.boat.PartCatalogue;
+import sternwright.boat.PartKind;
+import sternwright.service.Programme;
+import sternwright.yard.Yard;
+
+/** Reads a yard's folder: whole, or some boats of it. */
+public final class YardFolder {
+    private final FolderLayout layout;
+    private final LocalDate latest;
+    private final Problems problems = new Problems();
+
+    private YardFolder(FolderLayout layout, LocalDate latest) {
+        this.layout = layout;
+        this.latest = latest;
+    }
+
+    /**
+     * Reads everything.
+     *
+     * @param root the folder
+     * @param latest the last day on which anything can have happened
+     * @return all that it says
+     * @throws BadInput with every problem of every file
+     */
+    public static YardFiles all(Path root, LocalDate latest) {
+        FolderLayout layout = layout(root);
+        return new YardFolder(layout, latest).read(layout.boatIds());
+    }
+
+    /**
+     * Reads some boats and what they refer to.
+     *
+     * @param root the folder
+     * @param boatIds the boats
+     * @param latest the last day on which anything can have happened
+     * @return what it says of those boats
+     * @throws BadInput with every problem, among them boats that are not there
+     */
+    public static YardFiles only(Path root, Collection<String> boatIds, LocalDate latest) {
+        FolderLayout layout = layout(root);
+        List<String> known = layout.boatIds();
+        List<Problem> unknown = boatIds.stream()
+                .filter(id -> !known.contains(id))
+                .map(id -> new Problem(id, 0, "", "there is no boat of this id", "", KnownNames.advice(id, known)))
+                .toList();
+        if (!unknown.isEmpty()) {
+            throw new BadInput(unknown);
+        }
+        return new YardFolder(layout, latest).read(boatIds.stream().distinct().toList());
+    }
+
+    private static FolderLayout layout(Path root) {
+        FolderLayout layout = FolderLayout.of(root);
+        if (StagedFiles.unfinished(root)) {
+            finish(root);
+        }
+        return layout;
+    }
+
+    private static void finish(Path root) {
+        try {
+            YardLock.take(root).close();
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot finish what was being written in " + root, e);
+        }
+    }
+
+    private YardFiles read(List<String> boatIds) {
+        Yaml.Read<Yard> yard = yaml(layout.yard(), YardShape.YARD);
+        Yaml.Read<List<Berth>> berths = yaml(layout.berths(), BerthsShape.BERTHS);
+        PartCatalogue catalogue = catalogue();
+        Programme generic = Shipped.genericProgramme();
+        Map<String, Yaml.Read<Programme>> programmes = programmes();
+        List<Programme> own = programmes.values().stream().map(Yaml.Read::value).toList();
+        BoatCheck check = new BoatCheck(
+                yard == null ? null : yard.value(),
+                berths == null ? null : ids(berths.value(), Berth::id),
+                catalogue,
+                generic,
+                own);
+        List<BoatFile> boats = boatIds.parallelStream()
+                .map(id -> BoatFile.read(layout, id, latest, check))
+                .toList();
+        boats.forEach(b -> problems.noteAll(b.problems()));
+        new ProgrammeReferences(layout, generic, programmes, catalogue)
+                .check(boats.stream().flatMap(b -> b.boat().stream()).toList())
+                .forEach(problems::note);
+        problems.stopIfAny();
+        if (yard == null || berths == null) {
+            throw new IllegalStateException("a file that was not read noted no problem");
+        }
+        return files(yard.value(), berths.value(), catalogue, generic, own, boats);
+    }
+
+    private static YardFiles files(
+            Yard yard,
+            List<Berth> berths,
+            PartCatalogue catalogue,
+            Programme generic,
+            List<Programme> own,
+            List<BoatFile> boats) {
+        Map<String, Berth> byId = new LinkedHashMap<>();
+        berths.forEach(b -> byId.put(b.id(), b));
+        YardFiles empty = new YardFiles(yard, byId, catalogue, generic, own, Map.of(), Map.of(), List.of());
+        return BoatFile.into(empty, boats);
+    }
+
+    private PartCatalogue catalogue() {
+        PartCatalogue shipped = Shipped.catalogue();
+        if (!Files.exists(layout.catalogue())) {
+            return shipped;
+        }
+        Yaml.Read<PartCatalogue> own = yaml(layout.catalogue(), CatalogueShape.CATALOGUE);
+        return own == null ? shipped : shipped.with(own.value().kinds());
+    }
+
+    private Map<String, Yaml.Read<Programme>> programmes() {
+        Map<String, Yaml.Read<Programme>> read = new TreeMap<>();
+        Map<String, String> fileOfId = new TreeMap<>();
+        for (Path file : layout.programmes()) {
+            Yaml.Read<Programme> programme = yaml(file, ProgrammeShape.PROGRAMME);
+            if (programme != null) {
+                String before = fileOfId.putIfAbsent(programme.value().id(), layout.name(file));
+                if (before != null) {
+                    problems.note(new Problem(
+                            layout.name(file),
+                            programme.line("id"),
+                            "id",
+                            "\"" + programme.value().id() + "\" is also the id of " + before,
+                            "each programme has its own id",
+                            "Rename one of them."));
+                }
+                read.put(layout.name(file), programme);
+            }
+        }
+        return read;
+    }
+
+    private <T> Yaml.@Nullable Read<T> yaml(Path file, Shape<T> shape) {
+        String text = layout.text(file, problems);
+        if (text == null) {
+            return null;
+        }
+        List<Problem> found = new ArrayList<>();
+        Yaml.Read<T> read = Yaml.read(text, shape, new Reading(layout.name(file), latest), found);
+        problems.noteAll(found);
+        return read;
+    }
+
+    private static <T> Set<String> ids(Collection<T> all, Function<T, String> id) {
+        return all.stream().map(id).collect(Collectors.toSet());
+    }
+
+    /** The ids of all kinds, for checks. */
+    static Set<String> kindIds(PartCatalogue catalogue) {
+        return ids(catalogue.kinds(), PartKind::id);
+    }
+}

@@ -1,0 +1,220 @@
+package sternwright.app.files.sheet;
+
+import de.siegmar.fastcsv.reader.CsvParseException;
+import de.siegmar.fastcsv.reader.CsvReader;
+import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.writer.CsvWriter;
+import java.io.StringWriter;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.jspecify.annotations.Nullable;
+import org.snakeyaml.engine.v2.common.ScalarStyle;
+import org.snakeyaml.engine.v2.exceptions.Mark;
+import org.snakeyaml.engine.v2.nodes.Node;
+import org.snakeyaml.engine.v2.nodes.ScalarNode;
+import org.snakeyaml.engine.v2.nodes.Tag;
+import org.snakeyaml.engine.v2.resolver.CoreScalarResolver;
+import sternwright.app.files.problem.KnownNames;
+import sternwright.app.files.problem.Problem;
+import sternwright.app.files.shape.Block;
+import sternwright.app.files.shape.Field;
+import sternwright.app.files.shape.Path;
+import sternwright.app.files.shape.Reading;
+
+/**
+ * A table whose columns are the fields of a block and whose rows are read to records.
+ *
+ * @param <R> one row
+ */
+public final class Sheet<R> {
+    private static final CoreScalarResolver RESOLVER = new CoreScalarResolver(true);
+    private static final int[] NO_TEXT = new int[0];
+
+    /**
+     * One row with the line it starts in.
+     *
+     * @param <R> what it is read to
+     * @param line counted from 1
+     * @param value the record
+     */
+    public record Row<R>(int line, R value) {}
+
+    private final Block<R> columns;
+
+    /**
+     * Describes a table.
+     *
+     * @param columns its columns in the order they are written
+     */
+    public Sheet(Block<R> columns) {
+        this.columns = columns;
+    }
+
+    /**
+     * The columns.
+     *
+     * @return the block that describes a row
+     */
+    public Block<R> columns() {
+        return columns;
+    }
+
+    /**
+     * Reads a table.
+     *
+     * @param text the whole file
+     * @param reading the file being read
+     * @param problems takes everything that is wrong
+     * @return the rows that are right; use them only if there is no problem
+     */
+    public List<Row<R>> read(String text, Reading reading, List<Problem> problems) {
+        List<Row<R>> rows = new ArrayList<>();
+        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                .fieldSeparator(separator(plain))
+                .ignoreDifferentFieldCount(true)
+                .ofCsvRecord(plain)) {
+            int[] places = new int[0];
+            boolean header = true;
+            for (CsvRecord line : csv) {
+                if (header) {
+                    places = places(line, reading);
+                    header = false;
+                } else {
+                    row(line, places, reading).ifPresent(rows::add);
+                }
+            }
+            if (header) {
+                problems.add(new Problem(reading.file(), 0, "", "the table is empty", "a header: " + header(), ""));
+            }
+        } catch (CsvParseException broken) {
+            problems.add(new Problem(
+                    reading.file(),
+                    0,
+                    "",
+                    "broken table: " + broken.getMessage(),
+                    "",
+                    "Look for a quote that is not closed."));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        problems.addAll(reading.problems());
+        return rows;
+    }
+
+    /** For each column of the file the position of its field; −1 where there is none. */
+    private int[] places(CsvRecord header, Reading reading) {
+        List<String> known = columns.fields().stream().map(Field::name).toList();
+        int[] places = new int[header.getFieldCount()];
+        Node line = cell("header", mark(header), true);
+        for (int i = 0; i < places.length; i++) {
+            String name = header.getField(i).strip();
+            int place = known.indexOf(name);
+            if (place < 0) {
+                String advice = KnownNames.advice(name, known);
+                reading.note(line, Path.TOP.field(name), "unknown column", "one of " + header(), advice);
+            } else if (Arrays.stream(places, 0, i).anyMatch(p -> p == place)) {
+                reading.note(line, Path.TOP.field(name), "given twice", "", "Keep one of the two columns.");
+            }
+            places[i] = place;
+        }
+        return places;
+    }
+
+    private Optional<Row<R>> row(CsvRecord line, int[] places, Reading reading) {
+        Mark mark = mark(line);
+        @Nullable Node[] nodes = new Node[columns.fields().size()];
+        boolean blank = true;
+        for (int i = 0; i < line.getFieldCount(); i++) {
+            String text = line.getField(i).strip();
+            blank &= text.isEmpty();
+            if (i >= places.length && !text.isEmpty()) {
+                Node node = cell(text, mark, true);
+                reading.note(
+                        node,
+                        Path.TOP,
+                        "more cells than the header has",
+                        places.length + " cells",
+                        "Quote cells with a separator in them.");
+                return Optional.empty();
+            }
+            if (i < places.length && places[i] >= 0 && !text.isEmpty()) {
+                nodes[places[i]] =
+                        cell(text, mark, columns.fields().get(places[i]).isText());
+            }
+        }
+        if (blank) {
+            return Optional.empty();
+        }
+        R value = columns.make(nodes, cell("", mark, true), Path.TOP, reading);
+        return value == null ? Optional.empty() : Optional.of(new Row<>((int) line.getStartingLineNumber(), value));
+    }
+
+    /** A cell knows no quotes: what the column expects decides whether 12 is a text or a number. */
+    private static Node cell(String text, Mark mark, boolean isText) {
+        Tag tag = isText ? Tag.STR : RESOLVER.resolve(text, true);
+        return new ScalarNode(tag, true, text, ScalarStyle.PLAIN, Optional.of(mark), Optional.of(mark));
+    }
+
+    private static Mark mark(CsvRecord line) {
+        return new Mark("", 0, (int) line.getStartingLineNumber() - 1, 0, NO_TEXT, 0);
+    }
+
+    private static char separator(String text) {
+        String header = text.lines().findFirst().orElse("");
+        long commas = header.chars().filter(c -> c == ',').count();
+        long semicolons = header.chars().filter(c -> c == ';').count();
+        long tabs = header.chars().filter(c -> c == '\t').count();
+        return tabs > Math.max(commas, semicolons) ? '\t' : semicolons > commas ? ';' : ',';
+    }
+
+    /**
+     * The header line.
+     *
+     * @return the columns with commas
+     */
+    public String header() {
+        return String.join(",", columns.fields().stream().map(Field::name).toList());
+    }
+
+    /**
+     * Writes a table with its header.
+     *
+     * @param rows the rows
+     * @return the whole file
+     */
+    public String write(List<R> rows) {
+        return header() + "\n" + lines(rows);
+    }
+
+    /**
+     * Writes rows without header, to append them.
+     *
+     * @param rows the rows
+     * @return lines, each with its line end
+     */
+    public String lines(List<R> rows) {
+        StringWriter text = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder()
+                .lineDelimiter(de.siegmar.fastcsv.writer.LineDelimiter.LF)
+                .build(text)) {
+            rows.forEach(r -> csv.writeRecord(cells(r)));
+        } catch (java.io.IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    private List<String> cells(R row) {
+        Map<?, ?> tree = (Map<?, ?>) columns.write(row);
+        return columns.fields().stream()
+                .map(f -> {
+                    Object value = tree.get(f.name());
+                    return value == null ? "" : value.toString();
+                })
+                .toList();
+    }
+}
