@@ -21,10 +21,12 @@ import sternwright.due.Reasons;
 @Command(name = "due", description = "List what is due on each part, and why.", sortOptions = false)
 final class DueCommand implements Callable<Integer> {
     @ParentCommand
-    @Nullable Sternwright program;
+    @Nullable
+    Sternwright program;
 
     @Spec
-    @Nullable CommandSpec spec;
+    @Nullable
+    CommandSpec spec;
 
     @Parameters(paramLabel = "BOAT", arity = "0..*", description = "Boats; left out: all of them.")
     List<String> boats = List.of();
@@ -37,8 +39,9 @@ final class DueCommand implements Callable<Integer> {
                 ? YardFolder.all(all.yard, all.latest())
                 : YardFolder.only(all.yard, boats, all.latest());
         Reasons reasons = new Reasons(Locale.getDefault());
-        for (Due due : DueWork.of(files, all.today())) {
-            out.println(due.dueOn() + "  " + due.boatId() + "  " + due.part() + "  " + due.rule().work() + "  " + reasons.sentence(due));
+        for (Due due : new DueWork(files).all(all.today())) {
+            out.println(due.dueOn() + "  " + due.boatId() + "  " + due.part() + "  "
+                    + due.rule().work() + "  " + reasons.sentence(due));
         }
         return CommandProgram.DONE;
     }

@@ -20,7 +20,8 @@ import picocli.CommandLine.Spec;
         sortOptions = false)
 public final class Sternwright implements Callable<Integer> {
     @Spec
-    @Nullable CommandSpec spec;
+    @Nullable
+    CommandSpec spec;
 
     @Option(
             names = "--yard",
@@ -35,15 +36,23 @@ public final class Sternwright implements Callable<Integer> {
             paramLabel = "YYYY-MM-DD",
             scope = ScopeType.INHERIT,
             description = "The day to take for today.")
-    @Nullable LocalDate date;
+    @Nullable
+    LocalDate date;
 
     @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer in JSON, for other programs.")
     boolean json;
 
-    @Option(names = {"-h", "--help"}, usageHelp = true, scope = ScopeType.INHERIT, description = "Say how it is used.")
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = ScopeType.INHERIT,
+            description = "Say how it is used.")
     boolean help;
 
-    @Option(names = {"-V", "--version"}, versionHelp = true, description = "Say which version this is.")
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Say which version this is.")
     boolean version;
 
     private final LocalDate clock;

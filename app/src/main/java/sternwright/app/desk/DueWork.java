@@ -1,6 +1,7 @@
 package sternwright.app.desk;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.util.Collection;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
@@ -8,58 +9,66 @@ import java.util.Optional;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
-import sternwright.due.BoatCase;
 import sternwright.due.Due;
-import sternwright.due.YardDueList;
+import sternwright.due.DueList;
 import sternwright.history.BoatHistory;
 import sternwright.service.RuleBook;
 import sternwright.yard.Use;
 
 /** Works out what is due on the boats of a yard. */
 public final class DueWork {
-    private DueWork() {}
+    private final YardFiles files;
+    private final RuleBook book;
 
     /**
-     * What is due.
+     * Opens the rule book of a yard.
      *
      * @param files what the yard's folder says
+     */
+    public DueWork(YardFiles files) {
+        this.files = files;
+        this.book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
+    }
+
+    /**
+     * What is due on every boat that was read.
+     *
      * @param today the day asked for
-     * @return every work on every part of every boat read, the soonest first
+     * @return every work on every part, the soonest first
      */
-    public static List<Due> of(YardFiles files, java.time.LocalDate today) {
-        RuleBook book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
-        List<BoatCase> cases =
-                files.boats().values().stream().map(b -> boatCase(files, b)).toList();
-        List<Due> all = new ArrayList<>();
-        YardDueList.of(cases, files.yard().season(), book::forPart, today).forEach(all::addAll);
-        all.sort(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId));
-        return List.copyOf(all);
+    public List<Due> all(LocalDate today) {
+        return files.boats().values().parallelStream()
+                .map(b -> of(b, history(b), today))
+                .flatMap(Collection::stream)
+                .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))
+                .toList();
     }
 
     /**
-     * A boat with all that its due list is made from.
+     * What is due on one boat if its history were as given.
      *
-     * @param files what the yard's folder says
-     * @param boat one of its boats
-     * @return the case
+     * @param boat the boat
+     * @param history what is written down of it
+     * @param today the day asked for
+     * @return every work on every part, the soonest first
      */
-    public static BoatCase boatCase(YardFiles files, Boat boat) {
-        return new BoatCase(
-                boat,
-                there(files.berths(), boat.berthId()),
-                use(files, boat),
-                Optional.ofNullable(files.histories().get(boat.id())).orElseGet(() -> BoatHistory.empty(boat.id())),
-                Map.of());
+    public List<Due> of(Boat boat, BoatHistory history, LocalDate today) {
+        Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())), boat.berthId());
+        Use use = there(files.yard().use(boat.use()), boat.use());
+        return DueList.of(boat, berth, use, files.yard().season(), book::forPart, history, Map.of(), today);
     }
 
-    private static Berth there(Map<String, Berth> berths, String id) {
-        return Optional.ofNullable(berths.get(id))
-                .orElseThrow(() -> new IllegalStateException("berth " + id + " was checked and is not there"));
+    /**
+     * What is written down of a boat.
+     *
+     * @param boat the boat
+     * @return its history, empty if there is none
+     */
+    public BoatHistory history(Boat boat) {
+        return Optional.ofNullable(files.histories().get(boat.id())).orElseGet(() -> BoatHistory.empty(boat.id()));
     }
 
-    private static Use use(YardFiles files, Boat boat) {
-        return files.yard()
-                .use(boat.use())
-                .orElseThrow(() -> new IllegalStateException("use " + boat.use() + " was checked and is not there"));
+    private static <T> T there(Optional<T> found, String id) {
+        return found.orElseThrow(() -> new IllegalStateException(id + " was checked and is not there"));
     }
 }

@@ -6,7 +6,29 @@ import sternwright.boat.PartCatalogue;
 
 /** The metals and alloys a part may be of. */
 final class KnownMetals {
-    private static final Set<String> OF_THE_TRADE = Set.of("aluminium-casting", "aluminium-hull", "mild-steel", "cast-iron", "high-strength-steel", "stainless-active", "stainless-passive", "stainless-304", "naval-brass", "aluminium-bronze", "copper", "bronze", "manganese-bronze", "copper-nickel", "silicon-bronze", "lead", "nickel-aluminium-bronze", "titanium", "graphite", "zinc-anode", "aluminium-anode", "magnesium-anode");
+    private static final Set<String> OF_THE_TRADE = Set.of(
+            "aluminium-casting",
+            "aluminium-hull",
+            "mild-steel",
+            "cast-iron",
+            "high-strength-steel",
+            "stainless-active",
+            "stainless-passive",
+            "stainless-304",
+            "naval-brass",
+            "aluminium-bronze",
+            "copper",
+            "bronze",
+            "manganese-bronze",
+            "copper-nickel",
+            "silicon-bronze",
+            "lead",
+            "nickel-aluminium-bronze",
+            "titanium",
+            "graphite",
+            "zinc-anode",
+            "aluminium-anode",
+            "magnesium-anode");
 
     private KnownMetals() {}
 
