@@ -7,6 +7,7 @@ import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import sternwright.app.command.CommandProgram;
+import sternwright.app.files.Shipped;
 
 /** Entry of the one program. */
 public final class Main {
@@ -18,6 +19,7 @@ public final class Main {
      * @param args the command line
      */
     public static void main(String[] args) {
+        Shipped.readAhead();
         PrintWriter out = writer(FileDescriptor.out);
         PrintWriter err = writer(FileDescriptor.err);
         System.exit(new CommandProgram(LocalDate.now(), out, err).run(args));

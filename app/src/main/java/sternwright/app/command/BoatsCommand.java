@@ -1,12 +1,45 @@
 package sternwright.app.command;
 
-import java.util.concurrent.Callable;
+import java.util.Optional;
+import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
+import sternwright.app.desk.CheckYard;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.shape.Shapes;
+import sternwright.boat.Berth;
+import sternwright.boat.Boat;
 
-@Command(name = "boats")
-final class BoatsCommand implements Callable<Integer> {
+/** The register. */
+@Command(name = "boats", description = "List the yard's boats.")
+final class BoatsCommand extends Deed {
     @Override
     public Integer call() {
-        return 0;
+        YardFiles files = CheckYard.check(program().yard, program().latest());
+        if (program().json) {
+            Json.print(files.boats().values(), out());
+            return CommandProgram.DONE;
+        }
+        TextTable table = new TextTable("id", "name", "length m", "berth", "winter", "installations", "parts");
+        files.boats()
+                .values()
+                .forEach(b -> row(table, b, Optional.ofNullable(files.berths().get(b.berthId()))));
+        table.print(out());
+        out().println(files.boats().size() + " boats.");
+        return CommandProgram.DONE;
+    }
+
+    private static void row(TextTable table, Boat boat, Optional<Berth> berth) {
+        table.row(
+                boat.id(),
+                boat.name(),
+                Double.toString(boat.hull().lengthM()),
+                berth.map(Berth::name).orElse(boat.berthId()),
+                Shapes.kebab(boat.winter()),
+                boat.installations().stream()
+                        .map(i -> i.id() + " " + Shapes.kebab(i.arrangement()))
+                        .collect(Collectors.joining(", ")),
+                Integer.toString(boat.installations().stream()
+                        .mapToInt(i -> i.parts().size())
+                        .sum()));
     }
 }

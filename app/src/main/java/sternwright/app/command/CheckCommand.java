@@ -1,12 +1,28 @@
 package sternwright.app.command;
 
-import java.util.concurrent.Callable;
 import picocli.CommandLine.Command;
+import sternwright.app.desk.CheckYard;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.problem.Problem;
 
-@Command(name = "check")
-final class CheckCommand implements Callable<Integer> {
+/** Whether the yard's files hang together. */
+@Command(name = "check", description = "Read every file of the yard and list all that is wrong with them.")
+final class CheckCommand extends Deed {
     @Override
     public Integer call() {
-        return 0;
+        YardFiles files = CheckYard.check(program().yard, program().latest());
+        if (program().json) {
+            Json.print(files.remarks(), out());
+            return CommandProgram.DONE;
+        }
+        files.remarks().stream().map(Problem::text).forEach(out()::println);
+        long entries = files.histories().values().stream()
+                .mapToLong(h -> h.entries().size())
+                .sum();
+        out().println(files.yard().name() + ": " + files.boats().size() + " boats, "
+                + files.berths().size() + " berths, " + files.programmes().size() + " programmes of its own, " + entries
+                + " lines of history. Every reference leads somewhere"
+                + (files.remarks().isEmpty() ? "." : "; " + files.remarks().size() + " remarks above."));
+        return CommandProgram.DONE;
     }
 }

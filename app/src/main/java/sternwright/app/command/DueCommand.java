@@ -1,16 +1,9 @@
 package sternwright.app.command;
 
-import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.concurrent.Callable;
-import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
-import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Parameters;
-import picocli.CommandLine.ParentCommand;
-import picocli.CommandLine.Spec;
 import sternwright.app.desk.DueWork;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
@@ -19,30 +12,25 @@ import sternwright.due.Reasons;
 
 /** What is due. */
 @Command(name = "due", description = "List what is due on each part, and why.", sortOptions = false)
-final class DueCommand implements Callable<Integer> {
-    @ParentCommand
-    @Nullable
-    Sternwright program;
-
-    @Spec
-    @Nullable
-    CommandSpec spec;
-
+final class DueCommand extends Deed {
     @Parameters(paramLabel = "BOAT", arity = "0..*", description = "Boats; left out: all of them.")
     List<String> boats = List.of();
 
     @Override
     public Integer call() {
-        Sternwright all = Objects.requireNonNull(program);
-        PrintWriter out = Objects.requireNonNull(spec).commandLine().getOut();
         YardFiles files = boats.isEmpty()
-                ? YardFolder.all(all.yard, all.latest())
-                : YardFolder.only(all.yard, boats, all.latest());
-        Reasons reasons = new Reasons(Locale.getDefault());
-        for (Due due : new DueWork(files).all(all.today())) {
-            out.println(due.dueOn() + "  " + due.boatId() + "  " + due.part() + "  "
-                    + due.rule().work() + "  " + reasons.sentence(due));
+                ? YardFolder.all(program().yard, program().latest())
+                : YardFolder.only(program().yard, boats, program().latest());
+        List<Due> dues = new DueWork(files).all(program().today());
+        if (program().json) {
+            Json.print(dues, out());
+            return CommandProgram.DONE;
         }
+        Reasons reasons = new Reasons(Locale.getDefault());
+        TextTable table = new TextTable("due", "boat", "part", "work", "why");
+        dues.forEach(d -> table.row(
+                d.dueOn().toString(), d.boatId(), d.part().toString(), d.rule().work(), reasons.sentence(d)));
+        table.print(out());
         return CommandProgram.DONE;
     }
 }

@@ -20,6 +20,8 @@ import sternwright.boat.PartRef;
 import sternwright.history.MeterReading;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
+import sternwright.protection.metal.Metal;
+import sternwright.protection.metal.MetalCatalogue;
 import sternwright.service.Programme;
 import sternwright.service.Rule;
 import sternwright.yard.Use;
@@ -43,7 +45,7 @@ final class BoatCheck {
         this.yard = yard;
         this.berths = berths;
         this.kinds = YardFolder.kindIds(catalogue);
-        this.metals = KnownMetals.with(catalogue);
+        this.metals = MetalCatalogue.standard().metals().stream().map(Metal::id).collect(Collectors.toSet());
         List<Programme> all = new ArrayList<>(own);
         all.add(generic);
         all.forEach(p -> {

@@ -7,6 +7,8 @@ import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
 import sternwright.app.files.kind.CatalogueShape;
 import sternwright.app.files.kind.ProgrammeShape;
 import sternwright.app.files.kind.StoresShape;
@@ -23,7 +25,15 @@ import sternwright.yard.StoreItem;
 public final class Shipped {
     private static final String FOLDER = "/sternwright/";
 
+    private static final CompletableFuture<Programme> GENERIC =
+            CompletableFuture.supplyAsync(() -> read("programmes/generic.yaml", ProgrammeShape.PROGRAMME));
+
     private Shipped() {}
+
+    /** Starts to read the generic programme in the background, so that it is there when it is asked for. */
+    public static void readAhead() {
+        // Loading this class has started it.
+    }
 
     /**
      * The generic service programme.
@@ -31,7 +41,11 @@ public final class Shipped {
      * @return the programme
      */
     public static Programme genericProgramme() {
-        return read("programmes/generic.yaml", ProgrammeShape.PROGRAMME);
+        try {
+            return GENERIC.join();
+        } catch (CompletionException e) {
+            throw e.getCause() instanceof BadInput wrong ? wrong : e;
+        }
     }
 
     /**
