@@ -39,7 +39,8 @@ final class DueText {
             List<Due> here = byState.getOrDefault(state, List.of());
             if (!here.isEmpty()) {
                 out.println();
-                out.println(state.words());
+                out.println(state.words()
+                        + (state == DueState.UNKNOWN ? ": nobody knows when it was last done; due at the first visit" : ""));
                 here.forEach(this::entry);
             }
         }
@@ -48,7 +49,9 @@ final class DueText {
     private void entry(Due due) {
         String safety = due.rule().safety() ? "  [safety item]" : "";
         out.printf("  %-12s %s, %s%s%n", dates.format(due.dueOn()), due.rule().work(), due.part(), safety);
-        indented(reasons.sentence(due) + window(due));
+        if (due.state() != DueState.UNKNOWN) {
+            indented(reasons.sentence(due) + window(due));
+        }
         indented("By the " + due.inForce().scope().words() + ": "
                 + due.inForce().source().line() + ".");
     }
@@ -91,7 +94,7 @@ final class DueText {
         table.print(out);
         List<Due> all = dues.values().stream().flatMap(List::stream).toList();
         out.println();
-        out.println(boats.size() + " boats on " + dates.format(today) + ": " + counts(all) + ".");
+        out.println(boats.size() + (boats.size() == 1 ? " boat on " : " boats on ") + dates.format(today) + ": " + counts(all) + ".");
         out.println("\"sternwright due BOAT\" lists a boat with the reasons; --list lists every line.");
     }
 
