@@ -40,7 +40,9 @@ final class DueText {
             if (!here.isEmpty()) {
                 out.println();
                 out.println(state.words()
-                        + (state == DueState.UNKNOWN ? ": nobody knows when it was last done; due at the first visit" : ""));
+                        + (state == DueState.UNKNOWN
+                                ? ": nobody knows when it was last done; due at the first visit"
+                                : ""));
                 here.forEach(this::entry);
             }
         }
@@ -94,7 +96,8 @@ final class DueText {
         table.print(out);
         List<Due> all = dues.values().stream().flatMap(List::stream).toList();
         out.println();
-        out.println(boats.size() + (boats.size() == 1 ? " boat on " : " boats on ") + dates.format(today) + ": " + counts(all) + ".");
+        out.println(boats.size() + (boats.size() == 1 ? " boat on " : " boats on ") + dates.format(today) + ": "
+                + counts(all) + ".");
         out.println("\"sternwright due BOAT\" lists a boat with the reasons; --list lists every line.");
     }
 

@@ -41,9 +41,7 @@ class A01_BoatFileToDueListTest {
 
     @Test
     void historyMovesTheDueListAndTheReasonSaysWhy() throws IOException {
-        Files.writeString(
-                folder.resolve("yard/history/grey-plover.csv"),
-                """
+        Files.writeString(folder.resolve("yard/history/grey-plover.csv"), """
                 date,installation,part,rule,outcome,hours,who,readings,note
                 2025-10-10,main,engine,change-engine-oil,done,640,somebody,,
                 """);

@@ -20,7 +20,8 @@ final class Told {
     }
 
     int run(Path yard, String... args) {
-        return run(Stream.concat(Stream.of("--yard", yard.toString()), Stream.of(args)).toArray(String[]::new));
+        return run(Stream.concat(Stream.of("--yard", yard.toString()), Stream.of(args))
+                .toArray(String[]::new));
     }
 
     int run(String... args) {

@@ -12,6 +12,9 @@ final class Callouts {
     private static final double GAP = 6;
     private static final double ROW = 15;
 
+    /** From one row to the next, further out. */
+    static final int STEP = 22;
+
     private final double left;
     private final double right;
     private final double height;
@@ -41,16 +44,33 @@ final class Callouts {
         return numbers.stream().sorted().map(String::valueOf).collect(Collectors.joining(", "));
     }
 
-    void draw(Document document, Element root, List<Aim> aims) {
+    /**
+     * Adds the marks.
+     *
+     * @return how many rows there are above and below; one each unless they would run out of the drawing
+     */
+    int[] draw(Document document, Element root, List<Aim> aims) {
         List<Aim> above = new ArrayList<>(aims.stream().filter(a -> a.y() < 106).toList());
         List<Aim> below =
                 new ArrayList<>(aims.stream().filter(a -> a.y() >= 106).toList());
-        row(document, root, above, ROW);
-        row(document, root, below, height - ROW);
+        return new int[] {rows(document, root, above, ROW, -STEP), rows(document, root, below, height - ROW, STEP)};
+    }
+
+    private int rows(Document document, Element root, List<Aim> aims, double y, double step) {
+        aims.sort(Comparator.comparingDouble(Aim::x).thenComparing(Aim::y));
+        double wanted = aims.stream().mapToDouble(a -> a.width() + GAP).sum();
+        int rows = (int) Math.max(1, Math.ceil(wanted / (0.9 * (right - left))));
+        for (int r = rows - 1; r >= 0; r--) {
+            List<Aim> own = new ArrayList<>();
+            for (int i = r; i < aims.size(); i += rows) {
+                own.add(aims.get(i));
+            }
+            row(document, root, own, y + r * step);
+        }
+        return rows;
     }
 
     private void row(Document document, Element root, List<Aim> aims, double y) {
-        aims.sort(Comparator.comparingDouble(Aim::x).thenComparing(Aim::y));
         double[] centres = spread(aims);
         for (int i = 0; i < aims.size(); i++) {
             root.appendChild(leader(document, aims.get(i), centres[i], y));

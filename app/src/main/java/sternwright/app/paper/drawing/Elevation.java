@@ -78,8 +78,8 @@ public record Elevation(String svg, List<String> missing) {
             List.of("data-kinds", "data-in", "data-at").forEach(shape::removeAttribute);
         }
         int left = installation.arrangement() == Arrangement.STERNDRIVE ? 100 : 0;
-        frame(root, left, alt);
-        new Callouts(left + 12, 668, HEIGHT).draw(document, root, aims);
+        int[] rows = new Callouts(left + 12, 668, HEIGHT).draw(document, root, aims);
+        frame(root, left, rows, alt);
         List<String> missing = byKind.entrySet().stream()
                 .map(e -> e.getKey().replace('-', ' ') + " " + Callouts.join(e.getValue()))
                 .toList();
@@ -111,8 +111,10 @@ public record Elevation(String svg, List<String> missing) {
         }
     }
 
-    private static void frame(Element root, int left, String alt) {
-        root.setAttribute("viewBox", left + " 0 " + (680 - left) + " " + HEIGHT);
+    private static void frame(Element root, int left, int[] rows, String alt) {
+        int top = -Callouts.STEP * (rows[0] - 1);
+        int height = HEIGHT - top + Callouts.STEP * (rows[1] - 1);
+        root.setAttribute("viewBox", left + " " + top + " " + (680 - left) + " " + height);
         root.setAttribute("class", "elevation");
         root.setAttribute("role", "img");
         root.setAttribute("aria-label", alt);

@@ -60,19 +60,22 @@ class ElevationTest {
 
     @Test
     void whatTheInstallationHasNotIsLeftOut() {
-        String svg = Elevation.of(only(Arrangement.SAILDRIVE, "engine"), Map.of(), "").svg();
+        String svg = Elevation.of(only(Arrangement.SAILDRIVE, "engine"), Map.of(), "")
+                .svg();
         assertEquals(1, svg.split("class=\"part\"", -1).length - 1);
     }
 
     @Test
     void aPartWithoutShapeIsNamed() {
-        Elevation drawn = Elevation.of(only(Arrangement.JET, "bow-thruster"), Map.of("bow-thruster", List.of(4, 2)), "");
+        Elevation drawn =
+                Elevation.of(only(Arrangement.JET, "bow-thruster"), Map.of("bow-thruster", List.of(4, 2)), "");
         assertEquals(List.of("bow thruster 2, 4"), drawn.missing());
     }
 
     private static void marksDoNotOverlap(String svg) {
         record Mark(double x, double y, double width) {}
-        Matcher m = Pattern.compile("<rect [^>]*?width=\"([\\d.]+)\" x=\"([\\d.-]+)\" y=\"([\\d.]+)\"").matcher(svg);
+        Matcher m = Pattern.compile("<rect [^>]*?width=\"([\\d.]+)\" x=\"([\\d.-]+)\" y=\"([\\d.]+)\"")
+                .matcher(svg);
         List<Mark> marks = new ArrayList<>();
         while (m.find()) {
             marks.add(new Mark(number(m, 2), number(m, 3), number(m, 1)));
@@ -100,7 +103,9 @@ class ElevationTest {
     private static Installation all(Arrangement a) {
         try {
             List<Part> parts = catalogue().stream()
-                    .filter(k -> Elevation.of(only(a, k), Map.of(k, List.of(1)), "").missing().isEmpty())
+                    .filter(k -> Elevation.of(only(a, k), Map.of(k, List.of(1)), "")
+                            .missing()
+                            .isEmpty())
                     .map(k -> Part.of(k, k))
                     .toList();
             return new Installation("main", Side.CENTRELINE, a, Cooling.FRESH_WATER, null, null, parts);
