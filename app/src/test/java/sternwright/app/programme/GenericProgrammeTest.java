@@ -18,6 +18,7 @@ import sternwright.boat.PartKind;
 import sternwright.finding.Caution;
 import sternwright.finding.Source;
 import sternwright.finding.Standing;
+import sternwright.protection.metal.MetalCatalogue;
 import sternwright.service.Programme;
 import sternwright.service.ReadingAsked;
 import sternwright.service.Rule;
@@ -42,6 +43,14 @@ class GenericProgrammeTest {
                 ProgrammeCheck.faults(List.of(GENERIC), CATALOGUE, List.of()).stream()
                         .map(ProgrammeFault::line)
                         .toList());
+    }
+
+    @Test
+    void everyUsualMetalIsInTheCatalogueOfMetals() {
+        for (PartKind kind : CATALOGUE.kinds()) {
+            String metal = kind.usualMetal();
+            assertTrue(metal == null || MetalCatalogue.standard().knows(metal), kind.id() + ": " + metal);
+        }
     }
 
     @ParameterizedTest

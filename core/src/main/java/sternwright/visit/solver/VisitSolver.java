@@ -1,9 +1,11 @@
 package sternwright.visit.solver;
 
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 import sternwright.visit.problem.VisitAnswer;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
+import sternwright.visit.problem.VisitRefusal;
 
 /** Finds the cheapest visits of one boat: a plan at once, then the proof. */
 public final class VisitSolver {
@@ -47,15 +49,9 @@ public final class VisitSolver {
         if (prove) {
             search.run();
         }
-        if (search.found()) {
+        if (search.best().cost < WorkPaths.NONE) {
             return new PlanWriter(problem).write(search.best(), search.proof());
         }
-        Clash clash = new Clash(problem);
-        Schedule any = known == null ? clash.anyPlan() : null;
-        if (any == null) {
-            return clash.find();
-        }
-        VisitPlan plan = new PlanWriter(problem).write(any, search.proof());
-        return answer(problem, limits, PlanWriter.read(plan, problem), prove);
+        return new VisitRefusal(List.of(), false);
     }
 }

@@ -1,0 +1,5 @@
+/** Tests of the invented yard. */
+@NullMarked
+package sternwright.app.demo;
+
+import org.jspecify.annotations.NullMarked;
