@@ -7,7 +7,7 @@ import sternwright.finding.Source;
  *
  * @param capacityAhPerKg practical electrochemical capacity in seawater up to 20 °C, Ah/kg
  * @param warmLossAhPerKgK capacity lost for each kelvin above 20 °C, Ah/kg
- * @param selfCorrosionAPerM2 current that it wastes without giving it to anything, A/m2, beside the capacity figure
+ * @param theoreticalAhPerKg capacity by Faraday's law, Ah/kg: what the dissolving current can at most last
  * @param closedCircuitV potential while it gives current, V against silver/silver chloride in seawater
  * @param densityKgPerM3 density
  * @param source of capacity and potential
@@ -15,7 +15,7 @@ import sternwright.finding.Source;
 public record AnodeAlloy(
         double capacityAhPerKg,
         double warmLossAhPerKgK,
-        double selfCorrosionAPerM2,
+        double theoreticalAhPerKg,
         double closedCircuitV,
         double densityKgPerM3,
         Source source) {

@@ -35,7 +35,7 @@ final class AnodeAlloys {
                 source,
                 sea,
                 fresh,
-                new AnodeAlloy(1100, 0, 1.0, -1.45, 1800, source));
+                new AnodeAlloy(1100, 0, 2205, -1.45, 1800, source));
     }
 
     private static Metal aluminium() {
@@ -58,7 +58,7 @@ final class AnodeAlloys {
                 source,
                 sea,
                 fresh,
-                new AnodeAlloy(2000, 27, 0, -1.05, 2750, source));
+                new AnodeAlloy(2000, 27, 2980, -1.05, 2750, source));
     }
 
     private static Metal zinc() {
@@ -75,7 +75,13 @@ final class AnodeAlloys {
                 "zinc to MIL-A-18001",
                 Standing.PUBLISHED);
         return anode(
-                "zinc-anode", "zinc anode", -1.05, source, sea, fresh, new AnodeAlloy(780, 0, 0, -1.03, 7130, source));
+                "zinc-anode",
+                "zinc anode",
+                -1.05,
+                source,
+                sea,
+                fresh,
+                new AnodeAlloy(780, 0, 820, -1.03, 7130, source));
     }
 
     private static Metal anode(

@@ -1,6 +1,9 @@
 package sternwright.protection.register;
 
 import java.time.Month;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Berth;
 import sternwright.boat.Water;
@@ -32,6 +35,17 @@ public record BerthWater(double salinity, double temperatureC, double resistivit
     /** What the water is called. */
     public String words() {
         return fresh() ? "fresh water" : salinity < 18 ? "brackish water" : "seawater";
+    }
+
+    /**
+     * The water from January to December.
+     *
+     * @param berth the berth
+     * @param overrides the yard's own figures
+     */
+    public static List<BerthWater> year(Berth berth, Map<String, Double> overrides) {
+        AssumedFigures figures = new AssumedFigures(overrides);
+        return Arrays.stream(Month.values()).map(m -> of(berth, m, figures)).toList();
     }
 
     static BerthWater of(Berth berth, Month month, AssumedFigures figures) {

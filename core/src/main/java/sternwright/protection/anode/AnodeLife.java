@@ -1,0 +1,148 @@
+package sternwright.protection.anode;
+
+import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import sternwright.boat.Berth;
+import sternwright.boat.Boat;
+import sternwright.boat.PartRef;
+import sternwright.due.WearDate;
+import sternwright.history.BoatHistory;
+import sternwright.protection.register.BerthWater;
+import sternwright.protection.register.BoatCircuit;
+import sternwright.protection.register.CircuitCondition;
+import sternwright.protection.register.CircuitFromRegister;
+
+/**
+ * Anode life of a boat from register and history: calibrated where its anodes were weighed, predicted where not.
+ *
+ * @param forecasts one for each anode
+ * @param calibration the demand and how well it is known
+ * @param findings what the weighing itself tells, such as an anode still full after a season
+ */
+public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibration, List<String> findings) {
+    /** Months looked ahead. */
+    public static final int MONTHS_AHEAD = 60;
+
+    private static final double STILL_FULL = 0.95;
+    private static final double SHOULD_HAVE_LOST = 0.12;
+
+    public AnodeLife {
+        forecasts = List.copyOf(forecasts);
+        findings = List.copyOf(findings);
+    }
+
+    /**
+     * Computes the life of every anode from today on.
+     *
+     * @param builder builds the circuits
+     * @param boat the boat
+     * @param berth where it lies
+     * @param condition overrides, shore lead and age of the paint; the month is today's
+     * @param year running hours and months afloat
+     * @param history what was done and weighed
+     * @param today the day
+     */
+    public static AnodeLife of(
+            CircuitFromRegister builder,
+            Boat boat,
+            Berth berth,
+            CircuitCondition condition,
+            BoatYear year,
+            BoatHistory history,
+            LocalDate today) {
+        CircuitCondition now = condition.in(today.getMonth());
+        BoatCircuit rest = builder.build(boat, berth, now);
+        WastageProblem problem = problem(rest, builder.build(boat, berth, now.underWay()), berth, now, year);
+        AnodeLog log = AnodeLog.of(boat, rest, history, today);
+        DemandCalibration calibration = DemandCalibration.fit(problem, usable(log.weighings()));
+        Map<String, Double> left = new HashMap<>(log.left());
+        WastageProblem calibrated = problem.with(calibration.demand(), calibration.loss());
+        log.known()
+                .forEach((body, day) ->
+                        left.merge(body, 1.0, (share, x) -> wasted(calibrated, body, day, share, today)));
+        return new AnodeLife(
+                AnodeForecast.of(problem.from(today.getMonthValue(), left), calibration, today, MONTHS_AHEAD),
+                calibration,
+                stillFull(problem, log.weighings()));
+    }
+
+    /** The problem of a boat in its month. */
+    public static WastageProblem problem(
+            BoatCircuit rest, BoatCircuit run, Berth berth, CircuitCondition condition, BoatYear year) {
+        List<BerthWater> water = BerthWater.year(berth, condition.overrides());
+        double a = condition.overrides().getOrDefault("coating.a", CoatingBreakdown.CATEGORY_II.a());
+        double b = condition.overrides().getOrDefault("coating.b-per-year", CoatingBreakdown.CATEGORY_II.bPerYear());
+        return new WastageProblem(
+                rest,
+                run,
+                water.stream().map(BerthWater::resistivityOhmM).toList(),
+                water.stream().map(BerthWater::temperatureC).toList(),
+                year,
+                condition.month().getValue(),
+                condition.coatingYears(),
+                Double.POSITIVE_INFINITY,
+                new CoatingBreakdown(a, b),
+                Map.of(),
+                1,
+                1);
+    }
+
+    /** Share left today of an anode known some time ago. */
+    private static double wasted(WastageProblem problem, String body, LocalDate day, double share, LocalDate today) {
+        double months = ChronoUnit.DAYS.between(day, today) / 30.4375;
+        int whole = (int) Math.min(MONTHS_AHEAD, Math.round(months));
+        if (whole == 0) {
+            return share;
+        }
+        Wastage since = WastageSolver.solve(problem.from(day.getMonthValue(), Map.of(body, share)), whole, false);
+        Wastage.Course course = since.anodes().get(body);
+        return course == null ? share : course.remaining().get(whole);
+    }
+
+    /** An anode that lost nothing is not connected: its weighing says nothing of the demand. */
+    private static List<Weighing> usable(List<Weighing> all) {
+        return all.stream().filter(w -> w.lost() > 0.02 && w.leftAfter() > 0.1).toList();
+    }
+
+    private static List<String> stillFull(WastageProblem problem, List<Weighing> weighings) {
+        List<String> findings = new ArrayList<>();
+        for (Weighing w : weighings) {
+            Double mass = problem.atBerth().body(w.body()).massKg();
+            double kg = mass == null ? 1 : mass;
+            double expected = DemandCalibration.lost(
+                            problem.from(w.from().getMonthValue(), Map.of(w.body(), w.leftBefore())), List.of(w))
+                    / kg;
+            if (w.leftAfter() >= STILL_FULL * w.leftBefore() && expected > SHOULD_HAVE_LOST) {
+                findings.add(w.body() + " is still " + Math.round(100 * w.leftAfter()) + " % full after "
+                        + Math.round(w.months()) + " months where about " + Math.round(100 * expected)
+                        + " % should have gone: a full anode after a season is not connected, or is painted over.");
+            }
+        }
+        return findings;
+    }
+
+    /** Days of renewal for the due list: half gone, with the 80 % range. */
+    public Map<PartRef, WearDate> wearDates() {
+        Map<PartRef, WearDate> dates = new HashMap<>();
+        for (AnodeForecast f : forecasts) {
+            PartRef ref = f.body().ref();
+            if (ref != null && f.halfGone() != null) {
+                LocalDate late = latest(f);
+                dates.put(
+                        ref,
+                        new WearDate(f.halfGone(), f.early80() == null ? f.halfGone() : f.early80(), late, f.how()));
+            }
+        }
+        return dates;
+    }
+
+    private static LocalDate latest(AnodeForecast f) {
+        @Nullable LocalDate late = f.late80();
+        return late == null ? f.from().plusMonths(MONTHS_AHEAD) : late;
+    }
+}

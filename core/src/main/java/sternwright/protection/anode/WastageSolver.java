@@ -1,0 +1,195 @@
+package sternwright.protection.anode;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+import sternwright.protection.circuit.Body;
+import sternwright.protection.circuit.Circuit;
+import sternwright.protection.circuit.MutualResistance;
+import sternwright.protection.metal.AnodeAlloy;
+import sternwright.protection.register.BoatBody;
+import sternwright.protection.register.BoatCircuit;
+import sternwright.protection.solver.CircuitSolver;
+import sternwright.protection.solver.CircuitState;
+
+/**
+ * Steps a boat's anodes through the months: solves the circuit at the berth and under way, weighs both by their hours, takes the charge
+ * from the anodes' mass, shrinks them, ages the paint.
+ *
+ * <p>An anode shrinks in its own shape: area goes with mass to the power 2/3, resistance to the water with mass to the power -1/3. Mass is
+ * lost by the larger of the current given over the practical capacity and the dissolving current over Faraday's; the second is what
+ * wastes magnesium that gives nothing. Within a step the mass is taken half a step ahead by the last step's loss, which makes the
+ * method of second order without further solving.
+ */
+public final class WastageSolver {
+    /** Usable share of a short flush anode (DNV-RP-B401, Table 10-8). */
+    public static final double UTILISATION = 0.80;
+
+    private static final double HALF = 0.5;
+    private static final double GONE_AREA = 1e-6;
+
+    private final WastageProblem problem;
+    private final boolean renewAtHalf;
+    private final List<BoatBody> anodes;
+    private final Map<String, AnodeState> states = new HashMap<>();
+    private final Condition berth;
+    private final Condition running;
+
+    private WastageSolver(WastageProblem problem, boolean renewAtHalf) {
+        this.problem = problem;
+        this.renewAtHalf = renewAtHalf;
+        anodes = problem.atBerth().anodes();
+        for (BoatBody a : anodes) {
+            states.put(a.id(), new AnodeState(a, problem.remaining().getOrDefault(a.id(), 1.0)));
+        }
+        berth = new Condition(problem.atBerth(), problem.demand());
+        running = new Condition(problem.underWay(), problem.demand());
+    }
+
+    /**
+     * Computes the wastage.
+     *
+     * @param problem the boat
+     * @param months how far ahead
+     * @param renewAtHalf whether an anode is renewed when half gone; else it wastes until spent
+     */
+    public static Wastage solve(WastageProblem problem, int months, boolean renewAtHalf) {
+        WastageSolver solver = new WastageSolver(problem, renewAtHalf);
+        for (int m = 0; m < months; m++) {
+            solver.month(m);
+        }
+        Map<String, Wastage.Course> courses = new HashMap<>();
+        solver.states.forEach((id, s) -> courses.put(id, s.course()));
+        return new Wastage(months, courses);
+    }
+
+    private void month(int m) {
+        int calendar = Math.floorMod(problem.startMonth() - 1 + m, 12);
+        double age = (problem.coatingYears() + m / 12.0) % problem.repaintEveryYears();
+        double bare = problem.breakdown().at(age);
+        double rho = problem.resistivityOhmM().get(calendar);
+        double restHours = problem.year().berthHours(calendar);
+        double runHours = Math.min(
+                problem.year().runningHours().get(calendar),
+                BoatYear.HOURS_A_MONTH * problem.year().afloatShare().get(calendar));
+        CircuitState rest = restHours > 0 ? berth.solve(rho, bare, states) : null;
+        CircuitState run = runHours > 0 ? running.solve(rho, bare, states) : null;
+        double temperature = problem.temperatureC().get(calendar);
+        for (AnodeState s : states.values()) {
+            double lost = (rest == null ? 0 : s.lossKgPerHour(rest, temperature) * restHours)
+                    + (run == null ? 0 : s.lossKgPerHour(run, temperature) * runHours);
+            s.step(lost, rest == null ? 0 : rest.body(s.body.id()).currentA(), m);
+        }
+    }
+
+    /** One anode on its way. */
+    private final class AnodeState {
+        private final BoatBody body;
+        private final AnodeAlloy alloy;
+        private final double massKg;
+        private double left;
+        private double lastLoss;
+        private double halfGone = Double.POSITIVE_INFINITY;
+        private double spent = Double.POSITIVE_INFINITY;
+        private final List<Double> remaining = new ArrayList<>();
+        private final List<Double> current = new ArrayList<>();
+        private final List<Double> renewals = new ArrayList<>();
+
+        AnodeState(BoatBody body, double left) {
+            this.body = body;
+            AnodeAlloy given = body.metal().alloy();
+            Double mass = body.massKg();
+            if (given == null || mass == null || !(mass > 0)) {
+                throw new IllegalArgumentException(
+                        "anode " + body.id() + " has no mass: write mass-kg of the new anode into the boat's file");
+            }
+            alloy = given;
+            massKg = mass;
+            this.left = left;
+            remaining.add(left);
+            if (left <= HALF) {
+                halfGone = 0;
+            }
+        }
+
+        /** Share of the mass in the middle of the coming step. */
+        double middle() {
+            return left <= 1 - UTILISATION ? 0 : Math.max(1 - UTILISATION, left - lastLoss / 2);
+        }
+
+        double lossKgPerHour(CircuitState state, double temperatureC) {
+            double given = Math.max(0, state.body(body.id()).currentA()) / alloy.capacityAhPerKg(temperatureC);
+            double dissolved = state.body(body.id()).anodicCurrentA() / alloy.theoreticalAhPerKg();
+            return Math.max(given, dissolved) * problem.loss();
+        }
+
+        void step(double lostKg, double currentA, int month) {
+            double loss = left <= 1 - UTILISATION ? 0 : lostKg / massKg;
+            double next = Math.max(0, left - loss);
+            if (halfGone == Double.POSITIVE_INFINITY && next <= HALF && loss > 0) {
+                halfGone = month + (left - HALF) / loss;
+            }
+            if (spent == Double.POSITIVE_INFINITY && next <= 1 - UTILISATION && loss > 0) {
+                spent = month + (left - (1 - UTILISATION)) / loss;
+            }
+            if (renewAtHalf && next <= HALF) {
+                renewals.add(month + (loss > 0 ? Math.max(0, (left - HALF) / loss) : 0));
+                next = 1 - Math.max(0, HALF - next);
+            }
+            lastLoss = loss;
+            left = next;
+            remaining.add(next);
+            current.add(currentA);
+        }
+
+        Wastage.Course course() {
+            return new Wastage.Course(remaining, current, halfGone, spent, renewals);
+        }
+    }
+
+    /** The circuit at the berth or under way, with its last state to start from. */
+    private static final class Condition {
+        private final BoatCircuit boat;
+        private final Circuit base;
+        private final Map<String, BoatBody> meaning = new HashMap<>();
+        private @Nullable CircuitState last;
+
+        Condition(BoatCircuit boat, double demand) {
+            this.boat = boat;
+            boat.bodies().forEach(b -> meaning.put(b.id(), b));
+            base = demand == 1 ? boat.circuit() : Demand.times(boat, demand);
+        }
+
+        CircuitState solve(double rho, double bare, Map<String, AnodeState> anodes) {
+            CircuitSolver solver = new CircuitSolver(now(rho, bare, anodes));
+            CircuitState state = last == null ? solver.solve() : solver.solve(last);
+            last = state;
+            return state;
+        }
+
+        private Circuit now(double rho, double bare, Map<String, AnodeState> anodes) {
+            double scale = rho / boat.water().resistivityOhmM();
+            List<Body> bodies = new ArrayList<>(base.bodies().size());
+            for (Body b : base.bodies()) {
+                AnodeState anode = anodes.get(b.id());
+                if (anode != null) {
+                    double m = anode.middle();
+                    double area = m > 0 ? b.areaM2() * Math.cbrt(m * m) : b.areaM2() * GONE_AREA;
+                    double ohm = b.waterOhm() * scale / Math.cbrt(Math.max(m, 0.01));
+                    bodies.add(b.withAreaM2(area).withWaterOhm(ohm));
+                } else {
+                    BoatBody what = meaning.get(b.id());
+                    double coated = what == null ? 0 : what.coatedShare();
+                    bodies.add((coated > 0 ? b.withBareFraction(1 - coated + coated * bare) : b)
+                            .withWaterOhm(b.waterOhm() * scale));
+                }
+            }
+            List<MutualResistance> mutual = base.mutualResistances().stream()
+                    .map(r -> new MutualResistance(r.a(), r.b(), r.ohm() * scale))
+                    .toList();
+            return new Circuit(bodies, base.links(), base.sources(), mutual);
+        }
+    }
+}
