@@ -100,7 +100,9 @@ class WastageTest {
                 0,
                 Double.POSITIVE_INFINITY,
                 new CoatingBreakdown(0.05, 0),
-                Map.of(), 4, 1);
+                Map.of(),
+                4,
+                1);
         WastageProblem whole = new WastageProblem(
                 slow.atBerth(),
                 slow.underWay(),
@@ -111,7 +113,9 @@ class WastageTest {
                 0,
                 Double.POSITIVE_INFINITY,
                 new CoatingBreakdown(0.05, 0),
-                Map.of(), 4, 1);
+                Map.of(),
+                4,
+                1);
         double coarse = course(whole, 6).remaining().get(4);
         double fine = course(half, 12).remaining().get(8);
         assertEquals(fine, coarse, 0.005);
