@@ -115,11 +115,11 @@ public final class JobCards {
                 MeterReading last = lastMeter(i.id());
                 engines.add(new CardEngine(i, last));
                 if (last == null) {
-                    toSettle.add(sentence(side(i)) + ": no hour-meter reading on record. Note the meter on arrival.");
+                    toSettle.add(engineName(i) + ": no hour-meter reading on record. Note the meter on arrival.");
                 }
                 if (i.engineModel() == null) {
-                    toSettle.add(sentence(side(i))
-                            + ": engine model not known. Copy it from the plate; the maker's figures lead.");
+                    toSettle.add(
+                            engineName(i) + ": model not known. Copy it from the plate; the maker's figures lead.");
                 }
             }
         }
@@ -213,6 +213,10 @@ public final class JobCards {
                         .installation(installationId)
                         .map(i -> ", " + side(i))
                         .orElse("");
+    }
+
+    private String engineName(Installation i) {
+        return facts.boat().installations().size() < 2 ? "Engine" : sentence(side(i)) + " engine";
     }
 
     private static String side(Installation i) {

@@ -112,7 +112,7 @@ class JobCardsTest {
     @Test
     void whatIsNotKnownIsSaid() {
         assertTrue(card.toSettle().stream().anyMatch(s -> s.contains("capacity of the leg is not known; 3 L allowed")));
-        assertTrue(card.toSettle().stream().anyMatch(s -> s.contains("engine model not known")));
+        assertTrue(card.toSettle().stream().anyMatch(s -> s.contains("Engine: model not known")));
         CardFacts f = InventedVisits.facts();
         JobCard bare = JobCards.of(
                 visit,

@@ -108,7 +108,7 @@ public final class GeneratedBoats {
         double share = 0.2 + 0.6 * random.nextDouble();
         long risk = Math.max(2, Math.round(cost * (0.05 + 0.55 * random.nextDouble())));
         boolean hard = random.nextDouble() < 0.3;
-        boolean lenient = season.size() < 12 || !winterAshore && !places.contains(Place.AFLOAT);
+        boolean lenient = season.size() < 12 || !places.contains(winterAshore ? Place.ASHORE : Place.AFLOAT);
         List<WorkPhase> phases = new ArrayList<>();
         int next = 0;
         if (random.nextDouble() < 0.25) {

@@ -43,6 +43,7 @@ public final class CommandProgram {
         commands.put("due", DueCommand::new);
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
+        commands.put("new", NewCommand::new);
         return commands;
     }
 
@@ -61,6 +62,7 @@ public final class CommandProgram {
                 line.addSubcommand(name, make.get());
             }
         });
+        TradeWords.teach(line);
         line.setOut(out);
         line.setErr(err);
         line.setExecutionExceptionHandler((e, at, parsed) -> told(e));

@@ -1,6 +1,7 @@
 package sternwright.app.command;
 
 import java.io.PrintWriter;
+import tools.jackson.databind.JsonNode;
 import tools.jackson.databind.PropertyNamingStrategies;
 import tools.jackson.databind.SerializationFeature;
 import tools.jackson.databind.json.JsonMapper;
@@ -10,10 +11,23 @@ final class Json {
     private Json() {}
 
     static void print(Object answer, PrintWriter out) {
-        JsonMapper mapper = JsonMapper.builder()
+        out.println(mapper().writeValueAsString(answer));
+    }
+
+    /** The same as a tree, for tables with the same names. */
+    static JsonNode tree(Object answer) {
+        return mapper().valueToTree(answer);
+    }
+
+    private static JsonMapper mapper() {
+        return Mapper.MAPPER;
+    }
+
+    /** Made on first use: most commands print no JSON. */
+    private static final class Mapper {
+        private static final JsonMapper MAPPER = JsonMapper.builder()
                 .propertyNamingStrategy(PropertyNamingStrategies.KEBAB_CASE)
                 .enable(SerializationFeature.INDENT_OUTPUT)
                 .build();
-        out.println(mapper.writeValueAsString(answer));
     }
 }

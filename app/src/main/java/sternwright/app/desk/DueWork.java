@@ -7,6 +7,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import sternwright.app.files.YardFiles;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.KnownNames;
+import sternwright.app.files.problem.Problem;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
@@ -66,6 +69,25 @@ public final class DueWork {
      */
     public BoatHistory history(Boat boat) {
         return Optional.ofNullable(files.histories().get(boat.id())).orElseGet(() -> BoatHistory.empty(boat.id()));
+    }
+
+    /**
+     * Makes sure a rule is known.
+     *
+     * @param ruleId id of a rule; empty asks for nothing
+     * @throws BadInput if no programme has it, with the nearest name
+     */
+    public void requireRule(String ruleId) {
+        if (ruleId.isEmpty() || book.rule(ruleId).isPresent()) {
+            return;
+        }
+        List<String> known = java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(files.generic()), files.programmes().stream())
+                .flatMap(p -> p.rules().stream())
+                .map(r -> r.id())
+                .toList();
+        throw new BadInput(List.of(new Problem(
+                "--rule", 0, "", "no programme has the rule " + ruleId, "", KnownNames.advice(ruleId, known))));
     }
 
     private static <T> T there(Optional<T> found, String id) {

@@ -17,6 +17,7 @@ import sternwright.app.files.problem.Problem;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
+import sternwright.app.files.template.Arrangements;
 import sternwright.boat.PartCatalogue;
 import sternwright.service.Programme;
 import sternwright.yard.StoreItem;
@@ -64,6 +65,15 @@ public final class Shipped {
      */
     public static List<StoreItem> stores() {
         return read("stores.yaml", StoresShape.STORES).items();
+    }
+
+    /**
+     * What each arrangement usually consists of.
+     *
+     * @return usual parts and bonds
+     */
+    public static Arrangements arrangements() {
+        return read("arrangements.yaml", Arrangements.SHAPE);
     }
 
     private static <T> T read(String name, Shape<T> shape) {

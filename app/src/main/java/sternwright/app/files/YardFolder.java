@@ -16,6 +16,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.kind.BerthsShape;
+import sternwright.app.files.kind.BoatShape;
 import sternwright.app.files.kind.CatalogueShape;
 import sternwright.app.files.kind.ProgrammeShape;
 import sternwright.app.files.kind.YardShape;
@@ -29,6 +30,7 @@ import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
 import sternwright.boat.Berth;
+import sternwright.boat.Boat;
 import sternwright.boat.PartCatalogue;
 import sternwright.boat.PartKind;
 import sternwright.service.Programme;
@@ -94,6 +96,32 @@ public final class YardFolder {
         } catch (IOException e) {
             throw new UncheckedIOException("cannot finish what was being written in " + root, e);
         }
+    }
+
+    /**
+     * Proves that a boat's file would be right before it is written.
+     *
+     * @param layout where it will stand
+     * @param yard what the rest of the folder says
+     * @param id the boat
+     * @param text of its file
+     * @param latest the last day on which anything can have happened
+     * @return the boat
+     * @throws BadInput with everything that is wrong
+     */
+    public static Boat proveBoat(FolderLayout layout, YardFiles yard, String id, String text, LocalDate latest) {
+        BoatCheck check =
+                new BoatCheck(yard.yard(), yard.berths().keySet(), yard.catalogue(), yard.generic(), yard.programmes());
+        String name = layout.name(layout.boat(id));
+        List<Problem> problems = new ArrayList<>();
+        Yaml.Read<Boat> read = Yaml.read(text, BoatShape.BOAT, new Reading(name, latest), problems);
+        if (read != null) {
+            problems.addAll(check.problems(name, id, read));
+        }
+        if (read == null || !problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
+        return read.value();
     }
 
     private YardFiles read(List<String> boatIds) {

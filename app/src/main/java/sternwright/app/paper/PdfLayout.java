@@ -1,5 +1,6 @@
 package sternwright.app.paper;
 
+import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FSFontUseCase;
 import com.openhtmltopdf.outputdevice.helper.BaseRendererBuilder.FontStyle;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder;
 import com.openhtmltopdf.pdfboxout.PdfRendererBuilder.PdfAConformance;
@@ -9,10 +10,14 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.EnumSet;
+import java.util.Set;
 
 /** Lays a page out as PDF/A-3a and PDF/UA-1. */
 final class PdfLayout {
     private static final String FAMILY = "Source Serif 4";
+
+    private static final Set<FSFontUseCase> USES = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
 
     private PdfLayout() {}
 
@@ -40,6 +45,6 @@ final class PdfLayout {
 
     private static void font(PdfRendererBuilder builder, String name, int weight, FontStyle style) {
         byte[] data = Style.bytes("font/SourceSerif4-" + name + ".ttf");
-        builder.useFont(() -> new ByteArrayInputStream(data), FAMILY, weight, style, true);
+        builder.useFont(() -> new ByteArrayInputStream(data), FAMILY, weight, style, true, USES);
     }
 }

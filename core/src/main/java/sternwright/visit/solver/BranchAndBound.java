@@ -66,11 +66,31 @@ final class BranchAndBound {
         return (limits.nanoClock().getAsLong() - started) / 1_000_000;
     }
 
+    /** Any plan that keeps the rules: the first found; null if none was. */
+    @Nullable
+    Schedule anyPlan() {
+        first(null);
+        if (!found()) {
+            run();
+        }
+        return found() ? search.best : null;
+    }
+
+    /** Whether a plan is found that keeps every demand. */
+    boolean found() {
+        return search.best.cost < ScheduleBuilder.PER_VISIT_TOO_MANY;
+    }
+
+    /** Whether the search looked at everything. */
+    boolean exhausted() {
+        return open.isEmpty() || least >= cutoff();
+    }
+
     /** Proof as it stands. */
     Proof proof() {
         double cost = search.best.cost;
         double low = Math.min(cost, least);
-        long floor = low > cost - CENT ? Math.round(cost) : (long) Math.ceil(low - 1e-4);
+        long floor = low >= cost - CENT ? Math.round(cost) : (long) Math.ceil(low - 1e-4);
         Proof.Status status = floor >= Math.round(cost)
                 ? Proof.Status.OPTIMAL
                 : closeEnough() ? Proof.Status.WITHIN_GAP : Proof.Status.STOPPED;
@@ -90,7 +110,7 @@ final class BranchAndBound {
     }
 
     /** The first plan: greedy, then bettered; falls back to choosing among all visits. */
-    boolean first(@Nullable Schedule known) {
+    void first(@Nullable Schedule known) {
         search.greedy();
         if (!(search.best.cost < WorkPaths.NONE)) {
             search.everyVisit();
@@ -98,11 +118,10 @@ final class BranchAndBound {
         if (known != null && known.cost < search.best.cost) {
             search.best.copy(known);
         }
-        bound.refresh();
+        bound.relaxation.refresh();
         least = Math.max(least, bound.improve(40, target(), this::late));
         search.from(likely());
         search.improve(600);
-        return search.best.cost < WorkPaths.NONE;
     }
 
     private double target() {
@@ -153,9 +172,9 @@ final class BranchAndBound {
     private void strike() {
         if (search.best.cost < WorkPaths.NONE) {
             scope.load(null);
-            bound.strike(cutoff());
+            bound.relaxation.strike(bound.best, cutoff());
             scope.load(null);
-            bound.refresh();
+            bound.relaxation.refresh();
         }
     }
 
@@ -170,7 +189,7 @@ final class BranchAndBound {
     private void look(Branch branch) {
         nodes++;
         scope.load(branch.decision());
-        bound.refresh();
+        bound.relaxation.refresh();
         for (int m = 0; m < bound.best.length; m++) {
             bound.best[m] = branch.prices().values[m];
         }
@@ -199,9 +218,9 @@ final class BranchAndBound {
     /** Nothing is left to decide: without prices the relaxation is the plan itself. */
     private void leaf(double value) {
         Arrays.fill(bound.best, 0);
-        double cost = bound.evaluate(bound.best);
+        double cost = bound.relaxation.evaluate(bound.best);
         if (cost < search.best.cost && value < cutoff()) {
-            bound.fill(search.best);
+            bound.relaxation.fill(search.best);
             search.best.cost = cost;
         }
     }

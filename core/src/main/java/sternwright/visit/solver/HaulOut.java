@@ -35,6 +35,12 @@ final class HaulOut {
     private final double[] body = new double[4];
     private final double[][] before;
     private final int[][] choice;
+    /** First month of the run of months not paid that holds the month; -1 in a paid month. */
+    final int[] gapFirst;
+
+    /** Last month of that run. */
+    final int[] gapLast;
+
     /** Chosen state of each month after {@link #solve}. */
     final int[] state;
 
@@ -52,6 +58,9 @@ final class HaulOut {
         before = new double[horizon + 1][STATES * counts];
         choice = new int[horizon + 1][STATES * counts];
         state = new int[horizon];
+        gapFirst = new int[horizon];
+        gapLast = new int[horizon];
+        fillGaps(problem.months());
         for (int t = 0; t < horizon; t++) {
             BoatMonth month = problem.months().get(t);
             visitCost[t] = problem.tariff().callOutAfloatCents();
@@ -60,6 +69,46 @@ final class HaulOut {
             possible[horizon + t] = month.ashorePossible();
             fillTransitions(problem, t);
         }
+    }
+
+    /** What is offered for visits, for being ashore in a month, and for coming ashore in a month. */
+    static final class Gains {
+        /** For a visit, by slot. */
+        final double[] visit;
+
+        /** For standing ashore, by month. */
+        final double[] ashore;
+
+        /** For coming out of the water, by month. */
+        final double[] start;
+
+        Gains(int horizon) {
+            visit = new double[2 * horizon];
+            ashore = new double[horizon];
+            start = new double[horizon];
+        }
+
+        void clear() {
+            Arrays.fill(visit, 0);
+            Arrays.fill(ashore, 0);
+            Arrays.fill(start, 0);
+        }
+    }
+
+    private void fillGaps(List<BoatMonth> months) {
+        for (int t = 0; t < horizon; t++) {
+            boolean paid = months.get(t).ashorePaid();
+            gapFirst[t] = paid ? -1 : t > 0 && gapFirst[t - 1] >= 0 ? gapFirst[t - 1] : t;
+        }
+        for (int t = horizon - 1; t >= 0; t--) {
+            boolean paid = months.get(t).ashorePaid();
+            gapLast[t] = paid ? -1 : t + 1 < horizon && gapLast[t + 1] >= 0 ? gapLast[t + 1] : t;
+        }
+    }
+
+    /** Whether the boat comes out of the water in the month after {@link #solve}. */
+    boolean starts(int t) {
+        return state[t] != WATER && (t == 0 ? initial : state[t - 1]) == WATER;
     }
 
     private void fillTransitions(VisitProblem problem, int t) {
@@ -101,6 +150,14 @@ final class HaulOut {
         return transition[(t * STATES + from) * STATES + to];
     }
 
+    private double net(int t, int from, int to, Gains gain) {
+        double cost = get(t, from, to);
+        if (to != WATER) {
+            cost -= gain.ashore[t] + (from == WATER ? gain.start[t] : 0);
+        }
+        return cost;
+    }
+
     /** Whether going from one month's state to the next pays a lift. */
     boolean lifts(int t) {
         int from = t == 0 ? initial : state[t - 1];
@@ -113,7 +170,7 @@ final class HaulOut {
     }
 
     /** Least cost less gains; fills {@code open} with the visits held. Infinite if nothing fits the fixed slots. */
-    double solve(double[] gain, byte[] fixed, boolean[] open) {
+    double solve(Gains gain, byte[] fixed, boolean[] open) {
         forward(gain, fixed);
         int best = -1;
         double value = NONE;
@@ -153,7 +210,7 @@ final class HaulOut {
         return maxVisits >= 2 * horizon ? counts - 1 : -1;
     }
 
-    private void forward(double[] gain, byte[] fixed) {
+    private void forward(Gains gain, byte[] fixed) {
         Arrays.fill(before[0], NONE);
         before[0][initial * counts] = 0;
         for (int t = 0; t < horizon; t++) {
@@ -163,7 +220,7 @@ final class HaulOut {
             for (int s = 0; s < STATES; s++) {
                 fillBody(t, s, gain, fixed);
                 for (int p = 0; p < STATES; p++) {
-                    double cost = get(t, p, s);
+                    double cost = net(t, p, s, gain);
                     if (cost < NONE) {
                         for (int c = 0; c < counts; c++) {
                             if (now[p * counts + c] < NONE) {
@@ -200,7 +257,7 @@ final class HaulOut {
     }
 
     /** Cost of the four choices of a month (bit 0 afloat, bit 1 ashore) in a state. */
-    private void fillBody(int t, int s, double[] gain, byte[] fixed) {
+    private void fillBody(int t, int s, Gains gain, byte[] fixed) {
         double[] afloat = {closed(fixed[t]), possible[t] ? held(t, gain, fixed) : NONE};
         int a = horizon + t;
         double[] ashore = {closed(fixed[a]), s != WATER && possible[a] ? held(a, gain, fixed) : NONE};
@@ -213,8 +270,8 @@ final class HaulOut {
         return fixed == OPEN ? NONE : 0;
     }
 
-    private double held(int slot, double[] gain, byte[] fixed) {
-        return fixed[slot] == CLOSED ? NONE : visitCost[slot] - gain[slot];
+    private double held(int slot, Gains gain, byte[] fixed) {
+        return fixed[slot] == CLOSED ? NONE : visitCost[slot] - gain.visit[slot];
     }
 
     /**
@@ -223,7 +280,7 @@ final class HaulOut {
      * @param held filled with the value when held, by slot
      * @param not filled with the value when not held, by slot
      */
-    void marginals(double[] gain, byte[] fixed, double[] held, double[] not) {
+    void marginals(Gains gain, byte[] fixed, double[] held, double[] not) {
         forward(gain, fixed);
         Arrays.fill(held, NONE);
         Arrays.fill(not, NONE);
@@ -238,15 +295,15 @@ final class HaulOut {
             Arrays.fill(earlier, NONE);
             for (int s = 0; s < STATES; s++) {
                 fillBody(t, s, gain, fixed);
-                backward(t, s, after, earlier, held, not);
+                backward(t, s, gain, after, earlier, held, not);
             }
             after = earlier;
         }
     }
 
-    private void backward(int t, int s, double[] after, double[] earlier, double[] held, double[] not) {
+    private void backward(int t, int s, Gains gain, double[] after, double[] earlier, double[] held, double[] not) {
         for (int p = 0; p < STATES; p++) {
-            double cost = get(t, p, s);
+            double cost = net(t, p, s, gain);
             for (int c = 0; cost < NONE && c < counts; c++) {
                 for (int o = 0; o < 4; o++) {
                     int n = countAfter(c, o);

@@ -33,7 +33,7 @@ final class PlanWriter {
             fixed[s] = schedule.open[s] ? HaulOut.OPEN : HaulOut.CLOSED;
         }
         HaulOut haulOut = new HaulOut(problem, 0, Integer.MAX_VALUE);
-        haulOut.solve(new double[2 * horizon], fixed, new boolean[2 * horizon]);
+        haulOut.solve(new HaulOut.Gains(horizon), fixed, new boolean[2 * horizon]);
         List<Integer> hauled = new ArrayList<>();
         int lifts = 0;
         for (int t = 0; t < horizon; t++) {

@@ -11,7 +11,7 @@ import sternwright.visit.problem.VisitSlot;
 final class ScheduleBuilder {
     private static final double NONE = WorkPaths.NONE;
     private static final int ROUNDS = 4;
-    private static final double PER_VISIT_TOO_MANY = 1e12;
+    static final double PER_VISIT_TOO_MANY = 1e12;
 
     private final PathModel model;
     private final int horizon;
@@ -24,7 +24,7 @@ final class ScheduleBuilder {
     private final boolean[] mayEnd;
     private final double[] opening;
     private final byte[] fixed;
-    private final double[] noGain;
+    private final HaulOut.Gains noGain;
     /** The plan last built. */
     final Schedule built;
 
@@ -42,7 +42,7 @@ final class ScheduleBuilder {
         mayEnd = new boolean[horizon + 1];
         opening = new double[2 * horizon];
         fixed = new byte[2 * horizon];
-        noGain = new double[2 * horizon];
+        noGain = new HaulOut.Gains(horizon);
         built = new Schedule(2 * horizon, model.works);
         fillOpening();
     }
@@ -77,6 +77,22 @@ final class ScheduleBuilder {
     double build(boolean[] visits) {
         built.cost = place(visits, false) ? price() : NONE;
         return built.cost;
+    }
+
+    /** Whether every work, by itself, has a path on the visits given. */
+    boolean eachHasAPath(boolean[] visits) {
+        for (int t = 0; t < horizon; t++) {
+            openBits[t] = (visits[t] ? 1 : 0) | (visits[horizon + t] ? 2 : 0);
+        }
+        for (WorkPaths w : model.paths) {
+            for (int k = 0; k < w.phases; k++) {
+                fillPrice(w, k, 0, false);
+            }
+            if (!(path.solve(w, w.last, allMayEnd, price) < NONE)) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private boolean place(boolean[] visits, boolean mayOpen) {
@@ -203,10 +219,7 @@ final class ScheduleBuilder {
         System.arraycopy(w.last, 0, last, 0, horizon + 1);
         Arrays.fill(mayEnd, true);
         if (w.dueAtFirstVisit) {
-            int t = w.first[0];
-            while (t < horizon && (w.fit[w.firstPhase][t] & openBits[t]) == 0) {
-                t++;
-            }
+            int t = w.firstFitting(m -> openBits[m]);
             last[0] = Math.min(last[0], t);
             mayEnd[0] &= t >= horizon;
         }
@@ -295,11 +308,9 @@ final class ScheduleBuilder {
             WorkPaths w = model.paths[j];
             if (w.dueAtFirstVisit) {
                 int done = built.months[j].length == 0 ? horizon : built.months[j][0];
-                for (int t = w.first[0]; t < done; t++) {
-                    int held = (built.open[t] ? 1 : 0) | (built.open[horizon + t] ? 2 : 0);
-                    if ((w.fit[w.firstPhase][t] & held) != 0) {
-                        return false;
-                    }
+                int held = w.firstFitting(t -> (built.open[t] ? 1 : 0) | (built.open[horizon + t] ? 2 : 0));
+                if (held < done) {
+                    return false;
                 }
             }
         }

@@ -113,19 +113,11 @@ final class Scope {
             }
         }
         if (w.dueAtFirstVisit) {
-            last[j][0] = Math.min(last[j][0], firstHeld(w));
+            int held = w.firstFitting(
+                    t -> (visit[t] == HaulOut.OPEN ? 1 : 0) | (visit[horizon + t] == HaulOut.OPEN ? 2 : 0));
+            last[j][0] = Math.min(last[j][0], held);
+            mayEnd[j][0] &= held >= horizon;
         }
-    }
-
-    /** First month with a visit certainly held that fits the next phase. */
-    private int firstHeld(WorkPaths w) {
-        for (int t = w.first[0]; t < horizon; t++) {
-            int held = (visit[t] == HaulOut.OPEN ? 1 : 0) | (visit[horizon + t] == HaulOut.OPEN ? 2 : 0);
-            if ((w.fit[w.firstPhase][t] & held) != 0) {
-                return t;
-            }
-        }
-        return horizon;
     }
 
     private void loadDone(int j, int month, boolean done) {

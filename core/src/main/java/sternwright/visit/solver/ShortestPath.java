@@ -53,7 +53,7 @@ final class ShortestPath {
                     bestPhase = k;
                     bestMonth = f;
                 }
-                relax(d, f, w.step[n][f], w.first[f], last[f], n);
+                relax(d, f, w.targets[n][f], w.costs[n][f], last[f], n);
             }
         }
         if (best < NONE) {
@@ -62,11 +62,15 @@ final class ShortestPath {
         return best;
     }
 
-    private void relax(double d, int f, double[] row, int first, int last, int phase) {
+    private void relax(double d, int f, int[] targets, double[] costs, int last, int phase) {
         double[] to = reach[phase];
         int[] by = from[phase];
-        for (int t = first; t <= last; t++) {
-            double c = d + row[t];
+        for (int i = 0; i < targets.length; i++) {
+            int t = targets[i];
+            if (t > last) {
+                return;
+            }
+            double c = d + costs[i];
             if (c < to[t + 1]) {
                 to[t + 1] = c;
                 by[t + 1] = f;
@@ -121,6 +125,7 @@ final class ShortestPath {
                 rest[k][f] = best;
             }
         }
+        w.compact();
         return used;
     }
 }

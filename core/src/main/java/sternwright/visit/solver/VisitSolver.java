@@ -1,11 +1,9 @@
 package sternwright.visit.solver;
 
-import java.util.List;
 import org.jspecify.annotations.Nullable;
 import sternwright.visit.problem.VisitAnswer;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
-import sternwright.visit.problem.VisitRefusal;
 
 /** Finds the cheapest visits of one boat: a plan at once, then the proof. */
 public final class VisitSolver {
@@ -49,9 +47,15 @@ public final class VisitSolver {
         if (prove) {
             search.run();
         }
-        if (search.best().cost < WorkPaths.NONE) {
+        if (search.found()) {
             return new PlanWriter(problem).write(search.best(), search.proof());
         }
-        return new VisitRefusal(List.of(), false);
+        Clash clash = new Clash(problem);
+        Schedule any = known == null ? clash.anyPlan() : null;
+        if (any == null) {
+            return clash.find();
+        }
+        VisitPlan plan = new PlanWriter(problem).write(any, search.proof());
+        return answer(problem, limits, PlanWriter.read(plan, problem), prove);
     }
 }

@@ -1,6 +1,7 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
+import java.util.function.IntUnaryOperator;
 import sternwright.visit.problem.MonthSpan;
 import sternwright.visit.problem.Place;
 import sternwright.visit.problem.VisitProblem;
@@ -25,10 +26,19 @@ final class WorkPaths {
     final double[][] end;
     /** Where the phase may be done, by phase and month. */
     final byte[][] fit;
+    /** Where the first phase could be done under the rules, whatever is struck out. */
+    final byte[] firstFit;
+
     /** First and last month that may follow, by month last done + 1. */
     final int[] first;
 
     final int[] last;
+
+    /** Months that may follow, by phase done then and month last done + 1: what is left of {@link #step}. */
+    final int[][][] targets;
+
+    /** Cost of each of them. */
+    final double[][][] costs;
 
     private final int horizon;
 
@@ -44,6 +54,8 @@ final class WorkPaths {
         fit = new byte[phases][horizon];
         first = new int[horizon + 1];
         last = new int[horizon + 1];
+        targets = new int[phases][horizon + 1][];
+        costs = new double[phases][horizon + 1][];
         LifeSteps steps = new LifeSteps(work, horizon);
         for (int k = 0; k < phases; k++) {
             fillFit(problem, work.phases().get(k), fit[k]);
@@ -66,6 +78,49 @@ final class WorkPaths {
                 }
             }
         }
+        firstFit = fit[firstPhase].clone();
+        compact();
+    }
+
+    /** First month with a visit that fits the next doing, given the places visited by month; the horizon if none. */
+    int firstFitting(IntUnaryOperator visited) {
+        for (int t = first[0]; t < horizon; t++) {
+            if ((firstFit[t] & visited.applyAsInt(t)) != 0) {
+                return t;
+            }
+        }
+        return horizon;
+    }
+
+    /** Lists the steps that are left; call after any were struck out. */
+    void compact() {
+        for (int k = 0; k < phases; k++) {
+            for (int f = 0; f <= horizon; f++) {
+                int[] to = new int[horizon];
+                int n = 0;
+                for (int t = first[f]; t <= last[f]; t++) {
+                    if (step[k][f][t] < NONE && fit[k][t] != 0) {
+                        to[n++] = t;
+                    }
+                }
+                targets[k][f] = Arrays.copyOf(to, n);
+                costs[k][f] = new double[n];
+                for (int i = 0; i < n; i++) {
+                    costs[k][f][i] = step[k][f][to[i]];
+                }
+            }
+        }
+    }
+
+    /** Fewest months between two doings. */
+    int fewestBetween() {
+        int fewest = horizon;
+        for (int f = 1; f <= horizon; f++) {
+            if (first[f] <= last[f]) {
+                fewest = Math.min(fewest, first[f] - (f - 1));
+            }
+        }
+        return fewest;
     }
 
     /** Bit of a place. */

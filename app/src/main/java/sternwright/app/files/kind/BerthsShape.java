@@ -2,6 +2,7 @@ package sternwright.app.files.kind;
 
 import java.time.MonthDay;
 import java.util.List;
+import java.util.stream.Stream;
 import sternwright.app.files.shape.Block;
 import sternwright.app.files.shape.Field;
 import sternwright.app.files.shape.Many;
@@ -82,6 +83,21 @@ public final class BerthsShape {
             Block.of("the berths", "where the yard's boats lie", v -> v.get(LIST), LIST);
 
     private BerthsShape() {}
+
+    /**
+     * What a field of the file means.
+     *
+     * @param field its name
+     * @return the meaning; empty if it needs no saying
+     */
+    public static String meaning(String field) {
+        return Stream.of(BERTHS, BERTH, WATER)
+                .flatMap(b -> b.fields().stream())
+                .filter(f -> f.name().equals(field))
+                .map(Field::meaning)
+                .findFirst()
+                .orElse("");
+    }
 
     private static Berth berth(Values<Berth> v) {
         if ((v.orNull(FIRST_FROST) == null) != (v.orNull(LAST_FROST) == null)) {

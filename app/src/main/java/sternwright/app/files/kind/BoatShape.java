@@ -1,6 +1,8 @@
 package sternwright.app.files.kind;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import sternwright.app.files.shape.Block;
 import sternwright.app.files.shape.Field;
 import sternwright.app.files.shape.Many;
@@ -104,4 +106,30 @@ public final class BoatShape {
             NOTE);
 
     private BoatShape() {}
+
+    /**
+     * What a field of a boat's file means, wherever it stands; not for the fields of a part.
+     *
+     * @param field its name
+     * @return the meaning; empty if there is no such field
+     */
+    public static String meaning(String field) {
+        return Stream.of(BOAT, OWNER, HULL, InstallationShape.INSTALLATION, InstallationShape.BOND)
+                .flatMap(b -> b.fields().stream())
+                .filter(f -> f.name().equals(field))
+                .map(Field::meaning)
+                .findFirst()
+                .orElse("");
+    }
+
+    /**
+     * All fields a part may have, as lines of comment.
+     *
+     * @return one line for each field
+     */
+    public static List<String> partLegend() {
+        List<String> lines = new ArrayList<>(List.of("Its parts, parents before children. A part may have:"));
+        PartShape.PART.fields().forEach(f -> lines.add("  " + f.name() + ": " + f.meaning()));
+        return lines;
+    }
 }

@@ -3,6 +3,8 @@ package sternwright.app.files.kind;
 import java.time.MonthDay;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.nodes.Node;
 import sternwright.app.files.shape.Block;
@@ -72,6 +74,8 @@ final class SeasonShape {
 
     /** Twelve shares; they are scaled to one when read, so 0 0 1 2 … is as good as 0 0 0.04 0.08 …. */
     private record Shares() implements Shape<MonthlyShare> {
+        private static final int MOST_PARTS = 200;
+        private static final double ROUNDING = 1e-12;
         private static final Many<Double, List<Double>> TWELVE =
                 Many.list((Shape<Double>) Numbers.notNegative()).between(12, 12);
 
@@ -90,7 +94,16 @@ final class SeasonShape {
 
         @Override
         public Object write(MonthlyShare value) {
-            return TWELVE.write(value.shares());
+            return TWELVE.write(wholeNumbers(value.shares()).orElse(value.shares()));
+        }
+
+        /** People think "two parts in May, three in June": shares are written so where small whole numbers say them. */
+        private static Optional<List<Double>> wholeNumbers(List<Double> shares) {
+            return IntStream.rangeClosed(1, MOST_PARTS)
+                    .mapToObj(k -> shares.stream().map(s -> s * k).toList())
+                    .filter(parts -> parts.stream().allMatch(p -> Math.abs(p - Math.rint(p)) < ROUNDING))
+                    .findFirst()
+                    .map(parts -> parts.stream().map(Math::rint).toList());
         }
 
         @Override

@@ -6,6 +6,7 @@ import java.util.Currency;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Set;
+import java.util.stream.Stream;
 import sternwright.app.files.shape.Block;
 import sternwright.app.files.shape.Field;
 import sternwright.app.files.shape.Many;
@@ -111,6 +112,21 @@ public final class YardShape {
             STORES);
 
     private YardShape() {}
+
+    /**
+     * What a field of the file means.
+     *
+     * @param field its name
+     * @return the meaning; empty if it needs no saying
+     */
+    public static String meaning(String field) {
+        return Stream.of(YARD, TariffShape.TARIFF, SeasonShape.USE, SeasonShape.SEASON, CALENDAR)
+                .flatMap(b -> b.fields().stream())
+                .filter(f -> f.name().equals(field))
+                .map(Field::meaning)
+                .findFirst()
+                .orElse("");
+    }
 
     private static Yard yard(Values<Yard> v) {
         return new Yard(

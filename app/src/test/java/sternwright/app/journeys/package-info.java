@@ -1,0 +1,5 @@
+/** Numbered journeys through the real program. */
+@NullMarked
+package sternwright.app.journeys;
+
+import org.jspecify.annotations.NullMarked;
