@@ -66,11 +66,12 @@ final class CautionSheet {
                 .toList();
     }
 
-    /** The keys that apply to a work, in the order of the card. */
+    /** The keys that apply to a work, in the order of the card; who decides holds for the whole card and is not repeated. */
     List<String> keys(PlannedWork work) {
         List<String> ids = work.inForce().rule().cautions();
         return byId.values().stream()
                 .filter(c -> ids.contains(c.caution().id()))
+                .filter(c -> !c.caution().id().equals(VisitCautions.WHO_DECIDES.id()))
                 .map(CardCaution::key)
                 .toList();
     }

@@ -21,8 +21,8 @@ final class VisitCautions {
             "lifting",
             "Hoist, slings and rigging are for the yard's licensed operators. Nobody under the load. Check the boat's mass and the"
                     + " sling marks before the lift, and the shoring before anyone goes on board.");
-    static final Caution HULL_OPENINGS = new Caution(
-            "hull-openings",
+    static final Caution AFLOAT = new Caution(
+            "afloat",
             "The boat is afloat: whatever opens the raw-water side or the hull below water can sink her. Note every seacock before"
                     + " work, keep bungs at hand, and do not leave the boat until each opening is proved tight.");
     static final Caution SHORE_POWER = new Caution(
@@ -44,7 +44,7 @@ final class VisitCautions {
             found.add(LIFTING);
         }
         if (visit.place() == Place.AFLOAT) {
-            found.add(HULL_OPENINGS);
+            found.add(AFLOAT);
             if (facts.boat().installations().stream().anyMatch(i -> i.arrangement() == Arrangement.STERNDRIVE)) {
                 found.add(NO_SEACOCK);
             }

@@ -10,6 +10,7 @@ import sternwright.boat.Cooling;
 import sternwright.boat.HullMaterial;
 import sternwright.boat.Installation;
 import sternwright.boat.Side;
+import sternwright.finding.Source;
 import sternwright.history.MeterReading;
 import sternwright.job.CardCaution;
 import sternwright.job.CardReading;
@@ -152,6 +153,18 @@ public final class Words {
     /** Whether a reading is answered with yes or no. */
     public static boolean yesOrNo(CardReading reading) {
         return Limits.yesOrNo(reading.asked());
+    }
+
+    /** The label of a reading; how yes and no are written down is left out, for boxes are printed. */
+    public static String label(CardReading reading) {
+        return sentence(reading.asked().label().replace("(1 yes, 0 no)", "").strip());
+    }
+
+    /** The source of a limit where it is another than that of the work, empty otherwise. */
+    public static String limitSource(CardReading reading, CardWork work) {
+        Source source = reading.asked().source();
+        boolean limited = reading.asked().low() != null || reading.asked().high() != null;
+        return limited && !source.equals(work.planned().inForce().source()) ? source.line() : "";
     }
 
     /** A unit beside a line to write on. */
