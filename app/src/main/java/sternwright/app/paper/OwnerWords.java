@@ -2,6 +2,8 @@ package sternwright.app.paper;
 
 import java.util.ArrayList;
 import java.util.List;
+import sternwright.finding.Source;
+import sternwright.finding.Standing;
 import sternwright.job.estimate.Estimate;
 import sternwright.job.estimate.EstimateLine;
 import sternwright.job.estimate.OwnerAnswer;
@@ -62,11 +64,13 @@ public final class OwnerWords {
         return String.join(", ", parts) + ".";
     }
 
-    /** How often a work is asked for and on whose word. */
+    /** How often a work is asked for and on whose word; where the word is common practice that alone is said. */
     public static String howOften(EstimateLine l, Figures f) {
         RuleInForce inForce = l.planned().inForce();
         String often = Words.interval(inForce.rule(), f);
+        Source source = inForce.source();
+        boolean named = source.standing() == Standing.PUBLISHED || source.standing() == Standing.MAKER;
         return (often.isEmpty() ? "Figure" : Words.sentence(often)) + ": "
-                + inForce.source().line() + ".";
+                + (named ? source.line() : source.standing().words()) + ".";
     }
 }

@@ -10,6 +10,7 @@ import java.io.ByteArrayInputStream;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.nio.ByteBuffer;
 import java.util.EnumSet;
 import java.util.Set;
 
@@ -18,6 +19,9 @@ final class PdfLayout {
     private static final String FAMILY = "Source Serif 4";
 
     private static final Set<FSFontUseCase> USES = EnumSet.of(FSFontUseCase.DOCUMENT, FSFontUseCase.SVG);
+
+    /** The four letters GSUB as a number. */
+    private static final int GSUB = 0x47535542;
 
     private PdfLayout() {}
 
@@ -44,7 +48,24 @@ final class PdfLayout {
     }
 
     private static void font(PdfRendererBuilder builder, String name, int weight, FontStyle style) {
-        byte[] data = Style.bytes("font/SourceSerif4-" + name + ".ttf");
+        byte[] data = withoutLigatures(Style.bytes("font/SourceSerif4-" + name + ".ttf"));
         builder.useFont(() -> new ByteArrayInputStream(data), FAMILY, weight, style, true, USES);
+    }
+
+    /**
+     * The font with its substitution table out of sight. PDFBox would join letters into signs that have no code of their own, such
+     * as ft, and neither a reader aloud nor a search would find the word. Only this copy in memory is changed, never the file.
+     * Layout of the table directory: OpenType specification, "Organization of an OpenType font".
+     */
+    private static byte[] withoutLigatures(byte[] font) {
+        ByteBuffer directory = ByteBuffer.wrap(font);
+        int tables = directory.getShort(4);
+        for (int i = 0; i < tables; i++) {
+            int entry = 12 + 16 * i;
+            if (directory.getInt(entry) == GSUB) {
+                directory.putInt(entry, GSUB + 1);
+            }
+        }
+        return font;
     }
 }

@@ -77,7 +77,7 @@ class PaperTest {
             shows(estimateText, Words.full(l.why()));
             shows(estimateText, "If it is left: " + Words.full(l.ifDeclined()));
             shows(estimateText, UK.money(l.price()));
-            shows(estimateText, l.planned().inForce().source().line());
+            shows(estimateText, l.planned().inForce().source().standing().words());
         });
         shows(estimateText, "Without VAT €2,348.80 VAT 19 % €446.27 To pay, with what is priced so far €2,795.07");
         shows(estimateText, "Done together these works cost €545.00 less, without VAT, than one by one.");

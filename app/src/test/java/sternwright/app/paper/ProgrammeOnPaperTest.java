@@ -42,7 +42,7 @@ class ProgrammeOnPaperTest {
             for (CardWork w : card.works()) {
                 assertFalse(w.planned().inForce().rule().why().isBlank());
             }
-            if (twin || arrangement == Arrangement.SHAFT) {
+            if (half == Half.LAY_UP && (twin || arrangement == Arrangement.SHAFT)) {
                 look(Paper.of(card, Figures.of(Locale.UK)), half, 3, 24);
                 look(Paper.of(estimate, Figures.of(Locale.UK)), half, 2, 9);
             }
