@@ -1,0 +1,90 @@
+package sternwright.season.bound;
+
+import sternwright.season.arrays.Limits;
+import sternwright.season.arrays.SeasonArrays;
+
+/** A price for every limit in every quarter, and what each kind of work pays for it. */
+final class Prices {
+    final SeasonArrays a;
+    final double[] people;
+    final double[] busy;
+    final double[] hoists;
+    final double[] places;
+    final double[] pools;
+
+    /** For each skill, the price of one hand from quarter 0 to each quarter. */
+    final double[][] bySkill;
+
+    /** The same for each lift class. */
+    final double[][] byLift;
+
+    /** The same for each place class. */
+    final double[][] byPlace;
+
+    /** The same for each pool. */
+    final double[][] byPool;
+
+    Prices(SeasonArrays a) {
+        this.a = a;
+        people = new double[a.people.capacity.length];
+        busy = new double[a.quarters];
+        hoists = new double[a.hoists.capacity.length];
+        places = new double[a.places.capacity.length];
+        pools = new double[a.pools.capacity.length];
+        bySkill = new double[a.people.kinds][a.quarters + 1];
+        byLift = new double[a.hoists.kinds][a.quarters + 1];
+        byPlace = new double[a.places.kinds][a.quarters + 1];
+        byPool = new double[a.pools.kinds][a.quarters + 1];
+    }
+
+    /** Adds the prices up along the axis; to be called after they have been changed. */
+    void addUp() {
+        addUp(a.people, people, bySkill, busy);
+        double[] none = new double[a.quarters];
+        addUp(a.hoists, hoists, byLift, none);
+        addUp(a.places, places, byPlace, none);
+        addUp(a.pools, pools, byPool, none);
+    }
+
+    private void addUp(Limits limits, double[] price, double[][] sums, double[] common) {
+        for (int k = 0; k < limits.kinds; k++) {
+            double sum = 0;
+            for (int q = 0; q < a.quarters; q++) {
+                sum += common[q];
+                for (int l : limits.ofKind[k]) {
+                    sum += price[q * limits.count + l];
+                }
+                sums[k][q + 1] = sum;
+            }
+        }
+    }
+
+    /** What all the limits are worth at these prices, to be taken off the visits' sum. */
+    double worth(int evenHands) {
+        double worth = 0;
+        for (double b : busy) {
+            worth += b * evenHands;
+        }
+        return worth
+                + worth(people, a.people.capacity)
+                + worth(hoists, a.hoists.capacity)
+                + worth(places, a.places.capacity)
+                + worth(pools, a.pools.capacity);
+    }
+
+    private static double worth(double[] price, int[] capacity) {
+        double worth = 0;
+        for (int x = 0; x < price.length; x++) {
+            worth += price[x] * capacity[x];
+        }
+        return worth;
+    }
+
+    void copyFrom(Prices other) {
+        System.arraycopy(other.people, 0, people, 0, people.length);
+        System.arraycopy(other.busy, 0, busy, 0, busy.length);
+        System.arraycopy(other.hoists, 0, hoists, 0, hoists.length);
+        System.arraycopy(other.places, 0, places, 0, places.length);
+        System.arraycopy(other.pools, 0, pools, 0, pools.length);
+    }
+}

@@ -1,0 +1,127 @@
+package sternwright.season.bound;
+
+import sternwright.season.arrays.SeasonArrays;
+
+/** Plans each visit alone and best at given prices, by dynamic programming along its tree. */
+final class VisitPricing {
+    private static final double NEVER = 1e12;
+    private static final int MOST = 32;
+
+    private final SeasonArrays a;
+    private final int[] latest;
+    private final double[][] up = new double[MOST][];
+    private final int[][] choice = new int[MOST][];
+    private final int[] position = new int[MOST];
+    private final int[] queue;
+
+    /**
+     * Pricing of visits of {@code a}.
+     *
+     * @param latest latest starts worth looking at
+     */
+    VisitPricing(SeasonArrays a, int[] latest) {
+        this.a = a;
+        this.latest = latest;
+        queue = new int[a.quarters + 1];
+        for (int x = 0; x < MOST; x++) {
+            up[x] = new double[a.quarters + 1];
+            choice[x] = new int[a.quarters + 1];
+        }
+    }
+
+    /** Least cost of the visit; what its best plan uses is counted in {@code usage}. */
+    double price(VisitTree tree, Prices prices, Usage usage) {
+        int size = tree.operation.length;
+        for (int x = 0; x < size; x++) {
+            own(tree.operation[x], prices, up[x]);
+        }
+        for (int x = size - 1; x > 0; x--) {
+            send(tree, x);
+        }
+        int root = tree.operation[0];
+        int best = 0;
+        for (int q = 1; q <= latest[root] - a.earliest[root]; q++) {
+            best = up[0][q] < up[0][best] ? q : best;
+        }
+        double value = up[0][best];
+        position[0] = a.earliest[root] + best;
+        usage.count(root, position[0]);
+        for (int x = 1; x < size; x++) {
+            int p = tree.parent[x];
+            position[x] = choice[x][position[p] - a.earliest[tree.operation[p]]];
+            usage.count(tree.operation[x], position[x]);
+        }
+        return value;
+    }
+
+    private void own(int i, Prices prices, double[] out) {
+        int low = a.earliest[i];
+        int length = a.length[i];
+        boolean lifts = a.liftClass[i] >= 0;
+        double[] skill = a.skill[i] >= 0 ? prices.bySkill[a.skill[i]] : null;
+        for (int q = low; q <= latest[i]; q++) {
+            if (!a.dayAllowed(i, q)) {
+                out[q - low] = NEVER;
+                continue;
+            }
+            double cost = a.startCost(i, q);
+            if (skill != null) {
+                cost += a.hands[i] * (skill[q + length] - skill[q]);
+            }
+            if (lifts) {
+                double[] sums = prices.byLift[a.liftClass[i]];
+                cost += sums[q + length] - sums[q];
+            }
+            out[q - low] = cost;
+        }
+        stayAndPools(i, prices, out);
+    }
+
+    private void stayAndPools(int i, Prices prices, double[] out) {
+        int low = a.earliest[i];
+        int s = a.stay[i];
+        int[] needs = a.needs[i];
+        if (s < 0 && needs.length == 0) {
+            return;
+        }
+        for (int q = low; q <= latest[i]; q++) {
+            if (s >= 0) {
+                double[] sums = prices.byPlace[a.stayClass[s]];
+                out[q - low] += i == a.stayLift[s] ? -sums[q] : sums[q + a.length[i]];
+            }
+            for (int x = 0; x < needs.length; x += 2) {
+                double[] sums = prices.byPool[needs[x]];
+                out[q - low] += needs[x + 1] * (sums[q + a.length[i]] - sums[q]);
+            }
+        }
+    }
+
+    /** Adds to the parent of {@code x}, for each of its starts, the least cost of {@code x} within the lag. */
+    private void send(VisitTree tree, int x) {
+        int i = tree.operation[x];
+        int p = tree.operation[tree.parent[x]];
+        double[] values = up[x];
+        double[] out = up[tree.parent[x]];
+        int[] pick = choice[x];
+        int low = a.earliest[i];
+        int head = 0;
+        int tail = 0;
+        int next = low;
+        for (int t = a.earliest[p]; t <= latest[p]; t++) {
+            int last = Math.min(latest[i], t + tree.lagMax[x]);
+            for (; next <= last; next++) {
+                double value = values[next - low];
+                while (tail > head && values[queue[tail - 1] - low] >= value) {
+                    tail--;
+                }
+                queue[tail++] = next;
+            }
+            while (head < tail && queue[head] < t + tree.lagMin[x]) {
+                head++;
+            }
+            int at = t - a.earliest[p];
+            out[at] += head < tail ? values[queue[head] - low] : NEVER;
+            pick[at] = head < tail ? queue[head] : low;
+        }
+    }
+}

@@ -1,0 +1,127 @@
+package sternwright.season.planner;
+
+import java.util.List;
+import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
+import sternwright.season.Bound;
+import sternwright.season.SeasonPlan;
+import sternwright.season.SeasonProblem;
+import sternwright.season.arrays.Plans;
+import sternwright.season.arrays.SeasonArrays;
+import sternwright.season.arrays.Timetable;
+import sternwright.season.bound.EasyBound;
+import sternwright.season.bound.LagrangianBound;
+import sternwright.season.check.SeasonCheck;
+import sternwright.season.search.Budget;
+import sternwright.season.search.FirstPlan;
+import sternwright.season.search.SeasonSearch;
+
+/** Plans a season: a first plan at once, then better ones and a bound that rises, for as long as the budget lasts. */
+public final class SeasonPlanner {
+    private static final int GUIDE_CHARGE_PERCENT = 20;
+    private static final double BOUND_FROM = 0.05;
+
+    private final SeasonProblem problem;
+    private final SeasonArrays a;
+    private final long seed;
+    private final Progress progress;
+    private final BoundPace pace;
+
+    private Bound bound;
+    private @Nullable LagrangianBound prices;
+
+    /** How many steps of the bound are made between two rounds of the search. */
+    @FunctionalInterface
+    public interface BoundPace {
+        /** No bound beyond the one at once. */
+        BoundPace NONE = (made, spent) -> false;
+
+        /**
+         * Whether to make one more step now.
+         *
+         * @param made steps made so far
+         * @param spent spent part of the budget
+         */
+        boolean more(long made, double spent);
+
+        /** So many steps in all, spread evenly. */
+        static BoundPace steps(long steps) {
+            return (made, spent) -> made < steps * spent;
+        }
+    }
+
+    private SeasonPlanner(SeasonProblem problem, long seed, Progress progress, BoundPace pace) {
+        this.problem = problem;
+        this.seed = seed;
+        this.progress = progress;
+        this.pace = pace;
+        a = SeasonArrays.of(problem);
+        bound = EasyBound.of(a);
+    }
+
+    /**
+     * Plans {@code problem} from nothing.
+     *
+     * @param budget how long to search
+     * @param seed seed of all random draws
+     * @param pace how much of the work goes into the bound
+     * @param progress is shown the progress
+     * @throws SeasonAnswer.NoPlan if operations find no room; {@code relief} says what would help
+     */
+    public static SeasonAnswer plan(
+            SeasonProblem problem, Budget budget, long seed, BoundPace pace, Progress progress) {
+        SeasonPlanner planner = new SeasonPlanner(problem, seed, progress, pace);
+        Timetable t = new Timetable(planner.a, GUIDE_CHARGE_PERCENT);
+        List<Integer> out = FirstPlan.fill(t, seed);
+        if (!out.isEmpty()) {
+            throw new SeasonAnswer.NoPlan(out, planner.noRoom(out));
+        }
+        return planner.improve(t.start, budget, SeasonSearch.Settings.fresh(seed));
+    }
+
+    /** Goes on from a plan already made; the answer is at least as good. */
+    public static SeasonAnswer goOn(
+            SeasonProblem problem, SeasonPlan plan, Budget budget, long seed, BoundPace pace, Progress progress) {
+        SeasonPlanner planner = new SeasonPlanner(problem, seed, progress, pace);
+        int[] starts = plan.startQ().stream().mapToInt(Integer::intValue).toArray();
+        return planner.improve(starts, budget, SeasonSearch.Settings.polish(seed));
+    }
+
+    private SeasonAnswer improve(int[] starts, Budget budget, SeasonSearch.Settings settings) {
+        SeasonPlan first = proved(starts, "first plan");
+        int[] best = new SeasonSearch(a, settings).improve(starts, budget, this::watch);
+        SeasonPlan plan = proved(best, "ruin and recreate, seed " + seed);
+        return new SeasonAnswer(plan, bound, first.cost().total());
+    }
+
+    private boolean watch(double spent, long points) {
+        if (prices == null && spent >= BOUND_FROM) {
+            prices = new LagrangianBound(a, points, 2);
+        }
+        LagrangianBound raising = prices;
+        if (raising != null) {
+            while (pace.more(raising.steps(), spent)) {
+                raising.improve(spent);
+            }
+            if (raising.bound().value() > bound.value()) {
+                bound = raising.bound();
+            }
+        }
+        return progress.goOn(spent, points, bound);
+    }
+
+    private SeasonPlan proved(int[] starts, String how) {
+        SeasonPlan plan = Plans.of(a, starts, how);
+        var violations = SeasonCheck.of(problem, plan);
+        if (!violations.isEmpty()) {
+            throw new SeasonAnswer.RefusedByJudge(violations);
+        }
+        return plan;
+    }
+
+    private String noRoom(List<Integer> out) {
+        return "no room in the season for " + out.size() + " operations: "
+                + out.stream().limit(5).map(problem::phrase).collect(Collectors.joining(", "))
+                + (out.size() > 5 ? ", ..." : "");
+    }
+}
