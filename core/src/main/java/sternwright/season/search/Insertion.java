@@ -22,6 +22,9 @@ final class Insertion {
     /** Widest window costed at once for an operation that may lie anywhere. */
     private static final int ROAM = 100;
 
+    /** One operation in so many goes to the best start of a random part of its window, so that not all plans look alike. */
+    private static final int WANDER = 24;
+
     private final SeasonArrays a;
     private final Timetable t;
     private final MarginalCost marginal;
@@ -231,6 +234,10 @@ final class Insertion {
         }
         if (low > high) {
             return false;
+        }
+        if (random.nextInt(WANDER) == 0) {
+            low += random.nextInt(high - low + 1);
+            high -= random.nextInt(high - low + 1);
         }
         int best = base[x] + least(up[x], low - base[x], high - base[x] + 1);
         int[] fresh = own[own.length - 1 - x];

@@ -1,7 +1,6 @@
 package sternwright.season.search;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
 import java.util.concurrent.CompletableFuture;
@@ -91,7 +90,10 @@ public final class SeasonSearch {
         searches.forEach(s -> s.startFrom(current));
         if (searches.size() == 1) {
             boolean[] all = new boolean[a.n];
-            Arrays.fill(all, true);
+            for (int i = 0; i < a.n; i++) {
+                all[i] = a.earliest[i] < a.latest[i];
+            }
+            searches.get(0).side(0, a.quarters, all);
             searches.get(0).run(budget, until);
             return List.of(all);
         }

@@ -31,6 +31,9 @@ final class Sides {
     }
 
     private boolean free(SeasonArrays a, int[] start, int i) {
+        if (a.earliest[i] == a.latest[i]) {
+            return false;
+        }
         int[] lags = a.lags[i];
         boolean isBefore = start[i] < cut;
         for (int e = 0; e < lags.length; e += 3) {
