@@ -96,51 +96,33 @@ final class Disturbance {
     private void emergency(Event.EmergencyLift e) {
         visits.add(new Visit(e.boat(), "emergency"));
         halves.add(new Half(visits.size() - 1, "emergency"));
-        int end = before.yard().axis().quarters();
-        int half = halves.size() - 1;
-        int lift = add(new Operation(
-                "lift",
-                half,
-                1,
-                e.fromQ(),
-                end,
-                Operation.NONE,
-                0,
-                e.liftClass(),
-                Operation.NONE,
-                List.of(),
-                Due.NONE));
+        int lift = add(hoisted("lift", e, Due.NONE));
         int last = lift;
         for (Event.Work w : e.work()) {
-            int next = add(new Operation(
-                    w.name(),
-                    half,
-                    w.lengthQ(),
-                    e.fromQ(),
-                    end,
-                    w.skill(),
-                    1,
-                    Operation.NONE,
-                    Operation.NONE,
-                    List.of(),
-                    Due.NONE));
-            lags.add(Lag.endToStart(last, operations.get(last).lengthQ(), next));
-            last = next;
+            last = following(last, ashore(w, e.fromQ()));
         }
-        int launch = add(new Operation(
-                "launch",
-                half,
-                1,
-                e.fromQ(),
-                end,
-                Operation.NONE,
-                0,
-                e.liftClass(),
-                Operation.NONE,
-                List.of(),
-                e.due()));
-        lags.add(Lag.endToStart(last, operations.get(last).lengthQ(), launch));
+        int launch = following(last, hoisted("launch", e, e.due()));
         stays.add(new Stay(lift, launch, e.placeClass()));
+    }
+
+    private int following(int last, Operation operation) {
+        int next = add(operation);
+        lags.add(Lag.endToStart(last, operations.get(last).lengthQ(), next));
+        return next;
+    }
+
+    private Operation hoisted(String name, Event.EmergencyLift e, Due due) {
+        int end = before.yard().axis().quarters();
+        int half = halves.size() - 1;
+        int none = Operation.NONE;
+        return new Operation(name, half, 1, e.fromQ(), end, none, 0, e.liftClass(), none, List.of(), due);
+    }
+
+    private Operation ashore(Event.Work w, int fromQ) {
+        int end = before.yard().axis().quarters();
+        int half = halves.size() - 1;
+        int none = Operation.NONE;
+        return new Operation(w.name(), half, w.lengthQ(), fromQ, end, w.skill(), 1, none, none, List.of(), Due.NONE);
     }
 
     private int add(Operation operation) {
