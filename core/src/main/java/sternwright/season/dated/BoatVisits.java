@@ -1,0 +1,23 @@
+package sternwright.season.dated;
+
+import java.util.Comparator;
+import java.util.List;
+import sternwright.boat.Berth;
+import sternwright.boat.Boat;
+import sternwright.visit.planned.PlannedVisit;
+
+/**
+ * A boat with the visits that were planned for it.
+ *
+ * @param boat the boat
+ * @param berth where it lies
+ * @param visits in order of their first day
+ */
+public record BoatVisits(Boat boat, Berth berth, List<PlannedVisit> visits) {
+    /** Sorts the visits. */
+    public BoatVisits {
+        visits = visits.stream()
+                .sorted(Comparator.comparing(PlannedVisit::from).thenComparing(PlannedVisit::to))
+                .toList();
+    }
+}

@@ -1,0 +1,89 @@
+package sternwright.season.dated.make;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import sternwright.boat.Winter;
+import sternwright.season.dated.BoatVisits;
+import sternwright.season.dated.OwnerDate;
+import sternwright.service.Place;
+import sternwright.visit.planned.PlannedVisit;
+
+/** The operations of one boat: its visits one after the other, the winter ashore as one stay from lift to launch. */
+final class BoatOperations {
+    private final OperationMaker make;
+    private final BoatVisits boat;
+    private final Winterings winter;
+    private final StayOperations stays;
+    private final AfloatOperations afloat;
+    private List<Integer> before = List.of();
+
+    BoatOperations(OperationMaker make, BoatVisits boat, Winterings winter) {
+        this.make = make;
+        this.boat = boat;
+        this.winter = winter;
+        stays = new StayOperations(make, boat, winter);
+        afloat = new AfloatOperations(make, boat, winter);
+    }
+
+    /**
+     * The operations of a visit that others of the boat lie before or after.
+     *
+     * @param first nothing of the visit begins before these
+     * @param last nothing of the visit ends after these
+     */
+    record Ends(List<Integer> first, List<Integer> last) {}
+
+    void all() {
+        make.request.dates(boat.boat().id(), OwnerDate.Kind.EMERGENCY).forEach(d -> then(stays.emergency(d.date())));
+        if (boat.boat().winter() == Winter.ASHORE) {
+            winterAshore();
+        } else {
+            boat.visits().forEach(this::single);
+        }
+    }
+
+    private void winterAshore() {
+        List<PlannedVisit> autumn = new ArrayList<>();
+        List<PlannedVisit> spring = new ArrayList<>();
+        List<PlannedVisit> later = new ArrayList<>();
+        for (PlannedVisit visit : boat.visits()) {
+            switch (winter.part(visit.from(), visit.to())) {
+                case BEFORE -> single(visit);
+                case AUTUMN -> {
+                    if (visit.place() == Place.ASHORE) {
+                        autumn.add(visit);
+                    } else {
+                        single(visit);
+                    }
+                }
+                case SPRING -> spring.add(visit);
+                case AFTER -> later.add(visit);
+            }
+        }
+        then(stays.winter(autumn, spring));
+        later.forEach(this::single);
+    }
+
+    private void single(PlannedVisit visit) {
+        if (visit.from().isAfter(make.time.last())) {
+            return;
+        }
+        then(visit.place() == Place.ASHORE ? stays.shortStay(visit) : afloat.visit(visit));
+    }
+
+    /** Visits of a boat follow each other. */
+    private void then(Ends ends) {
+        for (int earlier : before) {
+            ends.first.forEach(later -> make.lean.after(earlier, later));
+        }
+        if (!ends.last.isEmpty()) {
+            before = ends.last;
+        }
+    }
+
+    /** The date of a visit's name. */
+    static String month(LocalDate date) {
+        return date.toString().substring(0, 7);
+    }
+}

@@ -1,0 +1,186 @@
+package sternwright.season.dated.make;
+
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import sternwright.season.Hoist;
+import sternwright.season.PlaceClass;
+import sternwright.season.Promise;
+import sternwright.season.SeasonProblem;
+import sternwright.season.Weights;
+import sternwright.season.Yard;
+import sternwright.season.dated.BoatVisits;
+import sternwright.season.dated.Meaning;
+import sternwright.season.dated.OperationName;
+import sternwright.season.dated.PromisedDate;
+import sternwright.season.dated.SeasonFault;
+import sternwright.season.dated.SeasonRequest;
+import sternwright.season.dated.WorkingTime;
+import sternwright.yard.resource.CrewMember;
+import sternwright.yard.resource.Resources;
+import sternwright.yard.resource.SeasonPrices;
+
+/**
+ * A yard's season in the lean form, with the way back.
+ *
+ * @param request what was asked
+ * @param time the working days behind the axis
+ * @param problem the lean season
+ * @param meanings the meaning of each of its operations, in the same order
+ * @param lost promises of operations that the planned visits no longer contain
+ */
+public record SeasonOfYard(
+        SeasonRequest request,
+        WorkingTime time,
+        SeasonProblem problem,
+        List<Meaning> meanings,
+        List<PromisedDate> lost) {
+    /** Copies the lists. */
+    public SeasonOfYard {
+        meanings = List.copyOf(meanings);
+        lost = List.copyOf(lost);
+    }
+
+    /**
+     * Makes the lean season.
+     *
+     * @param request a request in which {@link SeasonFaults} finds nothing
+     * @return the season
+     * @throws IllegalArgumentException with the first fault if there is one
+     */
+    public static SeasonOfYard of(SeasonRequest request) {
+        Optional<SeasonFault> fault = SeasonFaults.of(request).stream().findFirst();
+        if (fault.isPresent()) {
+            throw new IllegalArgumentException(fault.get().toString());
+        }
+        WorkingTime time = request.time();
+        OperationMaker make = new OperationMaker(request, time);
+        Winterings winter = Winterings.of(request.yard().season(), request.from());
+        for (BoatVisits boat : request.boats()) {
+            new BoatOperations(make, boat, winter).all();
+        }
+        LeanSeason lean = make.lean;
+        Map<OperationName, Integer> index = index(lean.meanings);
+        List<PromisedDate> lost = request.promises().stream()
+                .filter(p -> !index.containsKey(p.name()))
+                .toList();
+        SeasonProblem problem = new SeasonProblem(
+                yard(make),
+                lean.visits,
+                lean.halves,
+                lean.operations,
+                lean.lags,
+                lean.stays,
+                promises(request, index, time),
+                weights(request.resources()));
+        return new SeasonOfYard(request, time, problem, lean.meanings, lost);
+    }
+
+    /** The position of each operation by its name. */
+    public Map<OperationName, Integer> index() {
+        return index(meanings);
+    }
+
+    private static Map<OperationName, Integer> index(List<Meaning> meanings) {
+        Map<OperationName, Integer> index = new HashMap<>();
+        for (int i = 0; i < meanings.size(); i++) {
+            index.put(meanings.get(i).name(), i);
+        }
+        return index;
+    }
+
+    private static List<Promise> promises(SeasonRequest request, Map<OperationName, Integer> index, WorkingTime time) {
+        List<Promise> promises = new ArrayList<>();
+        for (PromisedDate promise : request.promises()) {
+            Integer operation = index.get(promise.name());
+            if (operation != null) {
+                promises.add(new Promise(operation, time.quarterFrom(promise.date()) + promise.quarter()));
+            }
+        }
+        return promises;
+    }
+
+    private static Yard yard(OperationMaker make) {
+        Resources resources = make.request.resources();
+        WorkingTime time = make.time;
+        List<Hoist> hoists = resources.hoists().stream()
+                .map(h -> new Hoist(h.name(), slots(h.liftsADay()), down(make.request, h.id(), time)))
+                .toList();
+        List<PlaceClass> places = resources.standing().stream()
+                .map(s -> new PlaceClass(s.name(), s.places()))
+                .toList();
+        int weeks = time.axis().weeks();
+        return new Yard(
+                time.axis(),
+                make.kinds.names(),
+                make.kinds.people(time),
+                IntStream.range(0, weeks)
+                        .mapToObj(w -> extraHands(resources, time, w))
+                        .toList(),
+                (int) Math.floor(
+                        resources.prices().evenShare() * resources.crew().size()),
+                hoists,
+                make.fit.classes(),
+                places,
+                List.of(),
+                make.fit.daySets());
+    }
+
+    private static List<Integer> down(SeasonRequest request, String hoistId, WorkingTime time) {
+        return IntStream.range(0, time.days().size())
+                .filter(d -> request.hoistDown(hoistId, time.days().get(d)))
+                .boxed()
+                .toList();
+    }
+
+    /** Lifts of a day spread evenly over its quarters. */
+    static List<Integer> slots(int liftsADay) {
+        int parts = WorkingTime.QUARTERS_PER_DAY;
+        return IntStream.range(0, parts)
+                .mapToObj(q -> (q + 1) * liftsADay / parts - q * liftsADay / parts)
+                .toList();
+    }
+
+    /** Overtime of those who are there, in whole extra people for the week. */
+    private static int extraHands(Resources resources, WorkingTime time, int week) {
+        double hours = resources.crew().stream()
+                .filter(c -> time.days().subList(week * time.daysPerWeek(), (week + 1) * time.daysPerWeek()).stream()
+                        .anyMatch(c::there))
+                .mapToDouble(CrewMember::overtimeHoursAWeek)
+                .sum();
+        return (int) Math.round(hours / hoursAWeek(resources, time.daysPerWeek()));
+    }
+
+    private static double hoursAWeek(Resources resources, int daysPerWeek) {
+        return resources.times().hoursADay() * daysPerWeek;
+    }
+
+    /** One extra hand for a week is so many hours at the mean price of those who work overtime. */
+    private static Weights weights(Resources resources) {
+        double perHour = resources.crew().stream()
+                .filter(c -> c.overtimeHoursAWeek() > 0)
+                .mapToDouble(CrewMember::overtimePerHour)
+                .average()
+                .orElse(0);
+        SeasonPrices prices = resources.prices();
+        double perWeek = prices.overtimePerHandWeek() != null
+                ? prices.overtimePerHandWeek()
+                : perHour * resources.times().hoursADay() * OVERTIME_DAYS;
+        return new Weights(
+                (int) Math.round(perWeek),
+                (int) Math.round(prices.unevenPerHand()),
+                (int) Math.round(prices.promiseMoved()),
+                OperationMaker.perQuarter(prices.promisePerDay()));
+    }
+
+    private static final int OVERTIME_DAYS = 5;
+
+    /** No promises at all: what the season costs by itself. */
+    public SeasonProblem unpromised() {
+        return problem.promising(Collections.emptyList());
+    }
+}

@@ -1,0 +1,212 @@
+package sternwright.season.dated.make;
+
+import static sternwright.season.dated.WorkingTime.QUARTERS_PER_DAY;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.jspecify.annotations.Nullable;
+import sternwright.boat.Boat;
+import sternwright.season.Due;
+import sternwright.season.Lag;
+import sternwright.season.Stay;
+import sternwright.season.dated.BoatVisits;
+import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.Step;
+import sternwright.service.Place;
+import sternwright.visit.planned.PlannedVisit;
+
+/** Visits to boats ashore: lift, wash and inspect, works, launch, and afloat again what wants her afloat. */
+final class StayOperations {
+    private static final int EMERGENCY_WORK_QUARTERS = 4;
+    private static final int EMERGENCY_DAYS = 4;
+
+    private final OperationMaker make;
+    private final BoatVisits visits;
+    private final Boat boat;
+    private final Winterings winter;
+    private final AfterLaunch afterLaunch;
+
+    StayOperations(OperationMaker make, BoatVisits visits, Winterings winter) {
+        this.make = make;
+        this.visits = visits;
+        this.boat = visits.boat();
+        this.winter = winter;
+        afterLaunch = new AfterLaunch(make, boat);
+    }
+
+    private HoistFit.Fit way() {
+        return make.fit
+                .of(boat.hull())
+                .orElseThrow(() -> new IllegalStateException(boat.id() + ": no hoist takes her"));
+    }
+
+    /** Lifted in autumn, or standing ashore already; launched in spring. */
+    BoatOperations.Ends winter(List<PlannedVisit> autumn, List<PlannedVisit> spring) {
+        int visit = make.lean.visit(boat.id(), boat.name(), "winter ashore " + winter.years());
+        int first = make.lean.half(visit, "lay-up");
+        int second = make.lean.half(visit, "recommission");
+        boolean stands = !winter.ahead()
+                || make.request
+                        .date(boat.id(), OwnerDate.Kind.ASHORE_SINCE)
+                        .filter(d -> !d.isAfter(make.request.from()))
+                        .isPresent();
+        List<Integer> out = stands ? List.of(make.stands(boat, first)) : out(first, liftFrom(autumn), layUpEnd());
+        List<Integer> early = new ArrayList<>();
+        autumn.forEach(v -> early.addAll(works(v, first, Step.LAY_UP, 0, v.to())));
+        LocalDate wanted =
+                make.request.date(boat.id(), OwnerDate.Kind.AFLOAT_BY).orElse(null);
+        int earliestLaunch = earliestLaunch(wanted);
+        int earliestWork = Math.max(0, earliestLaunch - make.times().beforeLaunchDays() * QUARTERS_PER_DAY);
+        List<Integer> late = new ArrayList<>();
+        spring.stream()
+                .filter(v -> v.place() == Place.ASHORE)
+                .forEach(v -> late.addAll(works(v, second, Step.RECOMMISSION, earliestWork, null)));
+        int launch = launch(second, earliestLaunch, wanted);
+        chain(out, early, late, launch);
+        make.lean.stays.add(new Stay(out.get(0), launch, placeClass()));
+        List<PlannedVisit> wet =
+                spring.stream().filter(v -> v.place() != Place.ASHORE).toList();
+        return new BoatOperations.Ends(List.of(out.get(0)), afterLaunch.all(wet, second, launch));
+    }
+
+    private @Nullable LocalDate layUpEnd() {
+        return winter.layUp().to();
+    }
+
+    private int liftFrom(List<PlannedVisit> autumn) {
+        Optional<LocalDate> given = make.request.date(boat.id(), OwnerDate.Kind.OUT_FROM);
+        LocalDate planned = autumn.stream()
+                .map(PlannedVisit::from)
+                .min(LocalDate::compareTo)
+                .filter(d -> d.isAfter(winter.layUp().from()))
+                .orElse(winter.layUp().from());
+        return make.quarterFrom(given.orElse(planned));
+    }
+
+    /** Lift and wash; the lift is the first. */
+    private List<Integer> out(int half, int fromQ, @Nullable LocalDate by) {
+        Due due = by == null ? Due.NONE : make.by(by);
+        String words = by == null ? "" : "lay-up ends on " + by;
+        int lift = make.hoist(boat, draft(half, Step.LIFT, 1, fromQ, due, words), way());
+        Set<String> skills = make.times().washSkills();
+        double minutes = make.times().washMinutes();
+        int wash = make.work(
+                boat,
+                draft(half, Step.WASH, make.time.quarters(minutes), fromQ, Due.NONE, ""),
+                List.of(),
+                minutes,
+                skills);
+        make.lean.within(lift, wash, 0, make.times().washWithinDays() * QUARTERS_PER_DAY);
+        return List.of(lift, wash);
+    }
+
+    private static OperationMaker.Draft draft(int half, Step step, int lengthQ, int fromQ, Due due, String words) {
+        return new OperationMaker.Draft(half, step, step.words(), lengthQ, fromQ, due, words);
+    }
+
+    private List<Integer> works(PlannedVisit visit, int half, Step usual, int fromQ, @Nullable LocalDate by) {
+        List<Integer> operations = new ArrayList<>();
+        for (WorkGroup group : WorkGroup.of(visit, usual)) {
+            LocalDate frost = group.frost() ? winter.frost(visits.berth().firstFrost()) : null;
+            Due due = frost != null ? make.frost(frost) : by != null ? make.by(by) : Due.NONE;
+            String words = frost != null
+                    ? "first frost at " + visits.berth().name() + " on " + frost
+                    : by != null ? "due by " + by : "";
+            int from = Math.max(fromQ, PartsWaitedFor.earliest(make, boat.id(), group));
+            var draft = new OperationMaker.Draft(
+                    half, group.step(), group.operation(), make.time.quarters(group.minutes()), from, due, words);
+            operations.add(make.work(boat, draft, group.works(), group.minutes(), group.skills()));
+        }
+        return operations;
+    }
+
+    private int earliestLaunch(@Nullable LocalDate wanted) {
+        if (wanted == null) {
+            return make.quarterFrom(winter.recommission().from());
+        }
+        return Math.max(0, make.time.quarterAfter(wanted) - make.times().launchEarlyDays() * QUARTERS_PER_DAY - 1);
+    }
+
+    private int launch(int half, int fromQ, @Nullable LocalDate wanted) {
+        Due due = wanted == null ? make.by(winter.recommission().to()) : make.wanted(wanted);
+        String words = wanted == null
+                ? "recommission ends on " + winter.recommission().to()
+                : "the owner wants to be afloat by " + wanted;
+        return make.hoist(boat, draft(half, Step.LAUNCH, 1, fromQ, due, words), way());
+    }
+
+    /** Out, early works, late works, launch: in this order. */
+    private void chain(List<Integer> out, List<Integer> early, List<Integer> late, int launch) {
+        int ready = out.get(out.size() - 1);
+        early.forEach(e -> make.lean.after(ready, e));
+        for (int l : late) {
+            early.forEach(e -> make.lean.after(e, l));
+            if (early.isEmpty()) {
+                make.lean.after(ready, l);
+            }
+            make.lean.within(l, launch, 0, make.times().beforeLaunchDays() * QUARTERS_PER_DAY);
+        }
+        if (late.isEmpty()) {
+            early.forEach(e -> make.lean.after(e, launch));
+        }
+        if (late.isEmpty() && early.isEmpty()) {
+            make.lean.after(ready, launch);
+        }
+    }
+
+    private int placeClass() {
+        return make.request.resources().classFor(boat.hull().lengthM()).orElseThrow();
+    }
+
+    /** Lifted for work and put back as soon as it is done. */
+    BoatOperations.Ends shortStay(PlannedVisit visit) {
+        int at = make.lean.visit(boat.id(), boat.name(), "ashore " + BoatOperations.month(visit.from()));
+        int half = make.lean.half(at, "visit ashore");
+        int from = make.quarterFrom(visit.from());
+        List<Integer> out = out(half, from, null);
+        List<Integer> works = works(visit, half, Step.WORK, from, null);
+        List<Integer> dry = works.stream().filter(this::ashore).toList();
+        List<Integer> wet = works.stream().filter(w -> !ashore(w)).toList();
+        int launch =
+                make.hoist(boat, draft(half, Step.LAUNCH, 1, from, make.by(visit.to()), "due by " + visit.to()), way());
+        return ashoreOnly(out, dry, wet, launch);
+    }
+
+    private boolean ashore(int operation) {
+        Step step = make.lean.meanings.get(operation).step();
+        return step != Step.SETTLED && step != Step.TRIAL;
+    }
+
+    private BoatOperations.Ends ashoreOnly(List<Integer> out, List<Integer> dry, List<Integer> wet, int launch) {
+        chain(out, dry, List.of(), launch);
+        int work = dry.stream()
+                .mapToInt(i -> make.lean.operations.get(i).lengthQ())
+                .sum();
+        int most = work + make.times().shortStayDays() * QUARTERS_PER_DAY;
+        make.lean.lags.add(new Lag(out.get(0), launch, 1, most));
+        make.lean.stays.add(new Stay(out.get(0), launch, placeClass()));
+        return new BoatOperations.Ends(List.of(out.get(0)), afterLaunch.follow(wet, launch));
+    }
+
+    /** A boat that must come out at once. */
+    BoatOperations.Ends emergency(LocalDate on) {
+        int at = make.lean.visit(boat.id(), boat.name(), "emergency " + on);
+        int half = make.lean.half(at, "emergency");
+        int from = make.quarterFrom(on);
+        List<Integer> out = out(half, from, null);
+        var draft = new OperationMaker.Draft(
+                half, Step.WORK, "emergency work", EMERGENCY_WORK_QUARTERS, from, Due.NONE, "");
+        Set<String> skills = make.kinds.anyone(Set.of("mechanical")) ? Set.of("mechanical") : Set.of();
+        double minutes = make.time.hoursADay() * 60;
+        List<Integer> work = List.of(make.work(boat, draft, List.of(), minutes, skills));
+        int by = from + EMERGENCY_DAYS * QUARTERS_PER_DAY;
+        int launch = make.hoist(
+                boat,
+                draft(half, Step.LAUNCH, 1, from, make.urgent(by), "emergency: afloat again in four days"),
+                way());
+        return ashoreOnly(out, work, List.of(), launch);
+    }
+}

@@ -1,0 +1,83 @@
+package sternwright.season.dated.make;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import sternwright.season.dated.Step;
+import sternwright.service.Occasion;
+import sternwright.service.Place;
+import sternwright.service.Rule;
+import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.planned.PlannedWork;
+
+/**
+ * Works of a visit that one person does in one go.
+ *
+ * @param step what they are in the life of the visit
+ * @param skills what the person must be able to do
+ * @param works the works in their order
+ * @param minutes working minutes, set-ups counted in
+ */
+record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double minutes) {
+    /** Tag of a rule whose work wants the boat afloat and settled. */
+    static final String SETTLED = "settled-afloat";
+
+    WorkGroup {
+        skills = Set.copyOf(skills);
+        works = List.copyOf(works);
+    }
+
+    /** Whether the boat is not safe against frost before this is done. */
+    boolean frost() {
+        return works.stream()
+                .anyMatch(w -> w.inForce().rule().interval().occasion() == Occasion.EVERY_LAY_UP_BEFORE_FROST);
+    }
+
+    /** Whether a work belongs to a rule. */
+    boolean has(String ruleId) {
+        return works.stream().anyMatch(w -> w.inForce().rule().id().equals(ruleId));
+    }
+
+    /** Name of the operation, unique in a visit. */
+    String operation() {
+        return step.words() + ", " + SkillKinds.words(skills);
+    }
+
+    /**
+     * The works of a visit by step and skill.
+     *
+     * @param visit the visit
+     * @param usual the step of works that are nothing special
+     */
+    static List<WorkGroup> of(PlannedVisit visit, Step usual) {
+        Map<String, List<PlannedWork>> groups = new LinkedHashMap<>();
+        Map<String, Step> steps = new LinkedHashMap<>();
+        double working = 0;
+        for (PlannedWork work : visit.works()) {
+            Rule rule = work.inForce().rule();
+            Step step = step(rule, usual);
+            String key = step + SkillKinds.words(rule.skills());
+            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(work);
+            steps.put(key, step);
+            working += work.minutes();
+        }
+        double factor = working > 0 ? Math.max(1, visit.minutes() / working) : 1;
+        List<WorkGroup> result = new ArrayList<>();
+        groups.forEach((key, works) -> result.add(new WorkGroup(
+                steps.getOrDefault(key, usual),
+                works.get(0).inForce().rule().skills(),
+                works,
+                factor * works.stream().mapToDouble(PlannedWork::minutes).sum())));
+        return result;
+    }
+
+    private static Step step(Rule rule, Step usual) {
+        if (rule.place() == Place.AFLOAT && rule.tags().contains(SETTLED)) {
+            return Step.SETTLED;
+        }
+        boolean trial = rule.place() == Place.AFLOAT && rule.interval().occasion() == Occasion.EVERY_RECOMMISSION;
+        return trial ? Step.TRIAL : usual;
+    }
+}
