@@ -24,7 +24,7 @@ public record SeasonPrices(
         @Nullable Double overtimePerHandWeek,
         double evenShare) {
     /** A yard that has said nothing: safety first, then promises, then lateness. Common practice, no source. */
-    public static final SeasonPrices USUAL = new SeasonPrices(2000, 80, 8, 300, 16, 80, null, 0.75);
+    public static final SeasonPrices USUAL = new SeasonPrices(4000, 400, 40, 800, 160, 200, null, 0.75);
 
     /** The proportions of the generated seasons used in measurements. */
     public static final SeasonPrices GENERATED = new SeasonPrices(32, 40, 4, 40, 8, 10, 60.0, 0.75);

@@ -17,7 +17,6 @@ import sternwright.season.dated.SeasonRequest;
 import sternwright.season.dated.Step;
 import sternwright.season.dated.WorkingTime;
 import sternwright.visit.planned.PlannedWork;
-import sternwright.yard.resource.SeasonPrices;
 import sternwright.yard.resource.StayTimes;
 
 /** Makes operations of the lean season; knows what has begun, what is promised for certain, and what today is. */
@@ -29,6 +28,7 @@ final class OperationMaker {
     final WorkingTime time;
     final HoistFit fit;
     final SkillKinds kinds;
+    final Points points;
     final LeanSeason lean = new LeanSeason();
     private final int nowQ;
     private final Map<OperationName, PromisedDate> begun;
@@ -40,6 +40,7 @@ final class OperationMaker {
         this.time = time;
         fit = new HoistFit(request, time);
         kinds = new SkillKinds(request.resources().crew());
+        points = Points.of(request);
         nowQ = time.quarterFrom(request.today());
         begun = byName(request.begun());
         firm = byName(request.promises().stream().filter(PromisedDate::firm).toList());
@@ -145,32 +146,23 @@ final class OperationMaker {
     }
 
     Due frost(LocalDate frost) {
-        return new Due(Due.Kind.FROST, time.quarterFrom(frost), perQuarter(prices().frostLatePerDay()), 0);
+        return new Due(Due.Kind.FROST, time.quarterFrom(frost), points.frost(), 0);
     }
 
     Due by(LocalDate date) {
-        return new Due(Due.Kind.WANTED, time.quarterAfter(date), perQuarter(prices().latePerDay()), 0);
+        return new Due(Due.Kind.WANTED, time.quarterAfter(date), points.late(), 0);
     }
 
     Due wanted(LocalDate date) {
         return new Due(
                 Due.Kind.WANTED,
                 time.quarterAfter(date),
-                perQuarter(prices().latePerDay()),
-                perQuarter(prices().earlyPerDay()));
+                points.late(),
+                points.early());
     }
 
     Due urgent(int byQ) {
-        return new Due(Due.Kind.WANTED, byQ, EMERGENCY_WEIGHT * perQuarter(prices().latePerDay()), 0);
-    }
-
-    private SeasonPrices prices() {
-        return request.resources().prices();
-    }
-
-    /** Prices in whole points; what has a price never becomes free by rounding. */
-    static int perQuarter(double perDay) {
-        return perDay <= 0 ? 0 : (int) Math.max(1, Math.round(perDay / WorkingTime.QUARTERS_PER_DAY));
+        return new Due(Due.Kind.WANTED, byQ, EMERGENCY_WEIGHT * points.late(), 0);
     }
 
     /** The quarter of a date, or of the beginning of the season if there is none. */

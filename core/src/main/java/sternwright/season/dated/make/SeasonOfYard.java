@@ -11,7 +11,6 @@ import sternwright.season.Hoist;
 import sternwright.season.PlaceClass;
 import sternwright.season.Promise;
 import sternwright.season.SeasonProblem;
-import sternwright.season.Weights;
 import sternwright.season.Yard;
 import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.Meaning;
@@ -22,7 +21,6 @@ import sternwright.season.dated.SeasonRequest;
 import sternwright.season.dated.WorkingTime;
 import sternwright.yard.resource.CrewMember;
 import sternwright.yard.resource.Resources;
-import sternwright.yard.resource.SeasonPrices;
 
 /**
  * A yard's season in the lean form, with the way back.
@@ -32,13 +30,15 @@ import sternwright.yard.resource.SeasonPrices;
  * @param problem the lean season
  * @param meanings the meaning of each of its operations, in the same order
  * @param lost promises of operations that the planned visits no longer contain
+ * @param pointValue what one point of the lean season is worth, in the yard's currency
  */
 public record SeasonOfYard(
         SeasonRequest request,
         WorkingTime time,
         SeasonProblem problem,
         List<Meaning> meanings,
-        List<PromisedDate> lost) {
+        List<PromisedDate> lost,
+        double pointValue) {
     /** Copies the lists. */
     public SeasonOfYard {
         meanings = List.copyOf(meanings);
@@ -76,8 +76,8 @@ public record SeasonOfYard(
                 lean.lags,
                 lean.stays,
                 promises(request, index, time),
-                weights(request.resources()));
-        return new SeasonOfYard(request, time, problem, lean.meanings, lost);
+                make.points.weights());
+        return new SeasonOfYard(request, time, problem, lean.meanings, lost, make.points.value());
     }
 
     /** The position of each operation by its name. */
@@ -158,26 +158,6 @@ public record SeasonOfYard(
     private static double hoursAWeek(Resources resources, int daysPerWeek) {
         return resources.times().hoursADay() * daysPerWeek;
     }
-
-    /** One extra hand for a week is so many hours at the mean price of those who work overtime. */
-    private static Weights weights(Resources resources) {
-        double perHour = resources.crew().stream()
-                .filter(c -> c.overtimeHoursAWeek() > 0)
-                .mapToDouble(CrewMember::overtimePerHour)
-                .average()
-                .orElse(0);
-        SeasonPrices prices = resources.prices();
-        double perWeek = prices.overtimePerHandWeek() != null
-                ? prices.overtimePerHandWeek()
-                : perHour * resources.times().hoursADay() * OVERTIME_DAYS;
-        return new Weights(
-                (int) Math.round(perWeek),
-                (int) Math.round(prices.unevenPerHand()),
-                (int) Math.round(prices.promiseMoved()),
-                OperationMaker.perQuarter(prices.promisePerDay()));
-    }
-
-    private static final int OVERTIME_DAYS = 5;
 
     /** No promises at all: what the season costs by itself. */
     public SeasonProblem unpromised() {
