@@ -14,13 +14,7 @@ import java.time.LocalDate;
  * @param reason why on this date
  */
 public record Published(
-        OperationName name,
-        LocalDate date,
-        int quarter,
-        LocalDate until,
-        String people,
-        String hoist,
-        String reason) {
+        OperationName name, LocalDate date, int quarter, LocalDate until, String people, String hoist, String reason) {
     /** The date as one that is to be kept. */
     public PromisedDate kept() {
         return new PromisedDate(name, date, quarter, date, false);

@@ -30,8 +30,7 @@ final class CrewShape {
             TO,
             WHY);
 
-    private static final Field<CrewMember, String> ID =
-            Field.required("id", Shapes.id(), CrewMember::id, "short name");
+    private static final Field<CrewMember, String> ID = Field.required("id", Shapes.id(), CrewMember::id, "short name");
     private static final Field<CrewMember, String> NAME =
             Field.required("name", Shapes.text(), CrewMember::name, "the person's name");
     private static final Field<CrewMember, Set<String>> SKILLS = Field.required(

@@ -34,8 +34,7 @@ public final class ResourcesShape {
             DEPTH,
             CLEARANCE);
 
-    private static final Field<Hoist, String> HOIST_ID =
-            Field.required("id", Shapes.id(), Hoist::id, "short name");
+    private static final Field<Hoist, String> HOIST_ID = Field.required("id", Shapes.id(), Hoist::id, "short name");
     private static final Field<Hoist, String> HOIST_NAME =
             Field.required("name", Shapes.text(), Hoist::name, "as people say it");
     private static final Field<Hoist, Double> MASS =

@@ -38,8 +38,8 @@ final class SeasonTimesShape {
             T.washMinutes(),
             StayTimes::washMinutes,
             "wash and inspect after the lift, minutes");
-    private static final Field<StayTimes, Set<String>> WASH_SKILLS = Field.or(
-            "wash-skills", Many.set(Shapes.id()), T.washSkills(), StayTimes::washSkills, "what washing needs");
+    private static final Field<StayTimes, Set<String>> WASH_SKILLS =
+            Field.or("wash-skills", Many.set(Shapes.id()), T.washSkills(), StayTimes::washSkills, "what washing needs");
     private static final Field<StayTimes, Integer> WASH_WITHIN = days(
             "wash-within-days", 0, T.washWithinDays(), StayTimes::washWithinDays, "working days from lift to wash");
     private static final Field<StayTimes, Integer> BEFORE_LAUNCH = days(
@@ -114,10 +114,7 @@ final class SeasonTimesShape {
             SeasonPrices::earlyPerDay,
             "a boat launched before the owner wants it, for each working day");
     private static final Field<SeasonPrices, Double> MOVED = price(
-            "promise-moved",
-            P.promiseMoved(),
-            SeasonPrices::promiseMoved,
-            "a promised date that moves to another day");
+            "promise-moved", P.promiseMoved(), SeasonPrices::promiseMoved, "a promised date that moves to another day");
     private static final Field<SeasonPrices, Double> MOVED_DAY = price(
             "promise-per-day",
             P.promisePerDay(),

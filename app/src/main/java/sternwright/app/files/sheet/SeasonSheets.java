@@ -35,7 +35,8 @@ public final class SeasonSheets {
                 "\\d{4}-\\d{2}-\\d{2}T\\d{2}:\\d{2}(:\\d{2})?",
                 LocalDateTime::parse,
                 "Write date and local time with a T between them.");
-        Field<HighWater, LocalDateTime> at = Field.required("high-water", dateTime, HighWater::at, "local date and time");
+        Field<HighWater, LocalDateTime> at =
+                Field.required("high-water", dateTime, HighWater::at, "local date and time");
         Field<HighWater, Double> height = Field.required(
                 "height-m", Numbers.any().atLeast(-5).atMost(20), HighWater::heightM, "height above chart datum, m");
         return new Sheet<>(Block.of(
@@ -79,11 +80,12 @@ public final class SeasonSheets {
     private static Sheet<PromisedDate> promises() {
         Field<PromisedDate, String> boat =
                 Field.required("boat", Shapes.id(), p -> p.name().boatId(), "id of the boat");
-        Field<PromisedDate, String> visit =
-                Field.required("visit", Shapes.text(), p -> p.name().visit(), "name of the visit, as the plan calls it");
+        Field<PromisedDate, String> visit = Field.required(
+                "visit", Shapes.text(), p -> p.name().visit(), "name of the visit, as the plan calls it");
         Field<PromisedDate, String> operation = Field.required(
                 "operation", Shapes.text(), p -> p.name().operation(), "name of the operation, such as launch");
-        Field<PromisedDate, LocalDate> date = Field.required("date", Shapes.date(), PromisedDate::date, "the day promised");
+        Field<PromisedDate, LocalDate> date =
+                Field.required("date", Shapes.date(), PromisedDate::date, "the day promised");
         Field<PromisedDate, Integer> quarter = quarter(p -> p.quarter() + 1);
         Field<PromisedDate, LocalDate> on =
                 Field.required("promised-on", Shapes.pastDate(), PromisedDate::promisedOn, "when it was promised");
@@ -108,11 +110,13 @@ public final class SeasonSheets {
     }
 
     private static <R> Field<R, Integer> quarter(Field.Getter<R, Integer> getter) {
-        return Field.or("quarter", new QuarterOfDay(), 1, getter, "quarter of the working day in which it begins, 1 to 4");
+        return Field.or(
+                "quarter", new QuarterOfDay(), 1, getter, "quarter of the working day in which it begins, 1 to 4");
     }
 
     private static Sheet<Published> plan() {
-        Field<Published, String> boat = Field.required("boat", Shapes.id(), p -> p.name().boatId(), "id of the boat");
+        Field<Published, String> boat =
+                Field.required("boat", Shapes.id(), p -> p.name().boatId(), "id of the boat");
         Field<Published, String> visit =
                 Field.required("visit", Shapes.text(), p -> p.name().visit(), "name of the visit");
         Field<Published, String> operation =

@@ -154,11 +154,7 @@ final class OperationMaker {
     }
 
     Due wanted(LocalDate date) {
-        return new Due(
-                Due.Kind.WANTED,
-                time.quarterAfter(date),
-                points.late(),
-                points.early());
+        return new Due(Due.Kind.WANTED, time.quarterAfter(date), points.late(), points.early());
     }
 
     Due urgent(int byQ) {
