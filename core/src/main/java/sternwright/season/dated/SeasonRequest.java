@@ -28,7 +28,7 @@ public record SeasonRequest(
         Yard yard,
         Resources resources,
         TideTable tides,
-        List<BoatVisits> boats,
+        List<SeasonBoat> boats,
         List<OwnerDate> dates,
         List<PromisedDate> promises,
         List<PromisedDate> begun,
@@ -90,7 +90,7 @@ public record SeasonRequest(
     }
 
     /** The same with other boats. */
-    public SeasonRequest boats(List<BoatVisits> others) {
+    public SeasonRequest boats(List<SeasonBoat> others) {
         return new SeasonRequest(yard, resources, tides, others, dates, promises, begun, hoistsDown, from, to, today);
     }
 

@@ -63,10 +63,10 @@ public final class InventedSeason {
     /** A season of so many boats. */
     public static SeasonRequest of(int boats, long seed) {
         Random random = new Random(seed);
-        List<BoatVisits> visits = new ArrayList<>();
+        List<SeasonBoat> visits = new ArrayList<>();
         List<OwnerDate> dates = new ArrayList<>();
         for (int b = 1; b <= boats; b++) {
-            BoatVisits boat = boat(b, random);
+            SeasonBoat boat = boat(b, random);
             visits.add(boat);
             if (random.nextDouble() < 0.4) {
                 LocalDate wanted = LocalDate.of(2027, 3, 20).plusDays(random.nextInt(60));
@@ -110,7 +110,7 @@ public final class InventedSeason {
                 List.of());
     }
 
-    private static BoatVisits boat(int number, Random random) {
+    private static SeasonBoat boat(int number, Random random) {
         double length = 6 + 9 * random.nextDouble();
         Hull hull = new Hull(
                 length, 2 + length * 0.15, 0.8 + random.nextDouble() * 1.2, Math.pow(length, 3) * 6, HullMaterial.GRP);
@@ -167,7 +167,7 @@ public final class InventedSeason {
                     Place.ASHORE,
                     List.of(work("anode-" + number, "renew anodes", 90, Set.of("mechanical"), Place.ASHORE))));
         }
-        return new BoatVisits(boat, berth(), visits);
+        return new SeasonBoat(boat, berth(), visits);
     }
 
     /** The berth of every boat: it freezes from 12 November. */

@@ -22,7 +22,7 @@ import sternwright.yard.resource.TideTable;
 /** Each thing for which no season can be planned is said with the boat and what to do. */
 class SeasonFaultsTest {
     private final SeasonRequest sound = InventedSeason.of(10, 5);
-    private final BoatVisits first = sound.boats().stream()
+    private final SeasonBoat first = sound.boats().stream()
             .filter(b -> b.boat().winter() == sternwright.boat.Winter.ASHORE)
             .findFirst()
             .orElseThrow();

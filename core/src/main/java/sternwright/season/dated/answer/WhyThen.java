@@ -186,8 +186,7 @@ final class WhyThen {
                 .filter(l -> plan.startQ().get(l.before()) + l.minQ() > last)
                 .findFirst();
         if (waits.isPresent()) {
-            return new Moved("it waits for "
-                    + season.meanings().get(waits.get().before()).operation());
+            return "it waits for " + season.meanings().get(waits.get().before()).operation();
         }
         for (int q = day; q <= last; q++) {
             if (rota.couldBegin(i, q)) {

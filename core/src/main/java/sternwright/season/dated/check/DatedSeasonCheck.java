@@ -9,10 +9,10 @@ import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import sternwright.boat.Boat;
-import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
+import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.SeasonRequest;
 import sternwright.season.dated.Step;
 import sternwright.season.dated.answer.DatedOperation;
@@ -32,7 +32,7 @@ public final class DatedSeasonCheck {
     private DatedSeasonCheck(SeasonRequest request, DatedSeason season) {
         this.request = request;
         this.season = season;
-        boats = request.boats().stream().map(BoatVisits::boat).collect(Collectors.toMap(Boat::id, b -> b));
+        boats = request.boats().stream().map(SeasonBoat::boat).collect(Collectors.toMap(Boat::id, b -> b));
         begun = request.begun().stream().map(PromisedDate::name).collect(Collectors.toSet());
     }
 
@@ -54,7 +54,7 @@ public final class DatedSeasonCheck {
     }
 
     private void everyWorkOnce() {
-        for (BoatVisits boat : request.boats()) {
+        for (SeasonBoat boat : request.boats()) {
             List<PlannedWork> asked = boat.visits().stream()
                     .filter(v -> !v.from().isAfter(season.to()))
                     .flatMap(v -> v.works().stream())

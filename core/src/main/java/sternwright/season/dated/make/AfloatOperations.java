@@ -6,8 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import sternwright.season.Due;
-import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.Step;
 import sternwright.season.dated.WorkingTime;
 import sternwright.visit.planned.PlannedVisit;
@@ -15,10 +15,10 @@ import sternwright.visit.planned.PlannedVisit;
 /** Visits to boats in the water: they need people and nothing else. */
 final class AfloatOperations {
     private final OperationMaker make;
-    private final BoatVisits boat;
+    private final SeasonBoat boat;
     private final Winterings winter;
 
-    AfloatOperations(OperationMaker make, BoatVisits boat, Winterings winter) {
+    AfloatOperations(OperationMaker make, SeasonBoat boat, Winterings winter) {
         this.make = make;
         this.boat = boat;
         this.winter = winter;

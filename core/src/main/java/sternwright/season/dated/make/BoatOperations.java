@@ -4,21 +4,21 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import sternwright.boat.Winter;
-import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.SeasonBoat;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
 
 /** The operations of one boat: its visits one after the other, the winter ashore as one stay from lift to launch. */
 final class BoatOperations {
     private final OperationMaker make;
-    private final BoatVisits boat;
+    private final SeasonBoat boat;
     private final Winterings winter;
     private final StayOperations stays;
     private final AfloatOperations afloat;
     private List<Integer> before = List.of();
 
-    BoatOperations(OperationMaker make, BoatVisits boat, Winterings winter) {
+    BoatOperations(OperationMaker make, SeasonBoat boat, Winterings winter) {
         this.make = make;
         this.boat = boat;
         this.winter = winter;

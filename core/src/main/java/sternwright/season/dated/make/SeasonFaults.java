@@ -8,9 +8,9 @@ import java.util.stream.Collectors;
 import sternwright.boat.Boat;
 import sternwright.boat.Hull;
 import sternwright.boat.Winter;
-import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
+import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.SeasonFault;
 import sternwright.season.dated.SeasonFault.Where;
 import sternwright.season.dated.SeasonRequest;
@@ -54,7 +54,7 @@ public final class SeasonFaults {
         }
         SeasonFaults faults = new SeasonFaults(request);
         boolean lifts = false;
-        for (BoatVisits boat : request.boats()) {
+        for (SeasonBoat boat : request.boats()) {
             boolean ashore = faults.ashore(boat);
             lifts |= ashore;
             faults.boat(boat, ashore);
@@ -68,7 +68,7 @@ public final class SeasonFaults {
         return List.copyOf(faults.found);
     }
 
-    private boolean ashore(BoatVisits boat) {
+    private boolean ashore(SeasonBoat boat) {
         return boat.boat().winter() == Winter.ASHORE
                 || boat.visits().stream().anyMatch(v -> v.place() == Place.ASHORE)
                 || request.dates(boat.boat().id(), OwnerDate.Kind.EMERGENCY)
@@ -76,7 +76,7 @@ public final class SeasonFaults {
                         .isPresent();
     }
 
-    private void boat(BoatVisits boat, boolean ashore) {
+    private void boat(SeasonBoat boat, boolean ashore) {
         if (ashore) {
             hoist(boat.boat());
             place(boat.boat());
@@ -196,7 +196,7 @@ public final class SeasonFaults {
                         "Correct the date, or plan a longer season with --to."));
             }
         }
-        for (BoatVisits boat : request.boats()) {
+        for (SeasonBoat boat : request.boats()) {
             window(boat.boat());
         }
     }

@@ -12,10 +12,10 @@ import sternwright.season.PlaceClass;
 import sternwright.season.Promise;
 import sternwright.season.SeasonProblem;
 import sternwright.season.Yard;
-import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.Meaning;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.PromisedDate;
+import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.SeasonFault;
 import sternwright.season.dated.SeasonRequest;
 import sternwright.season.dated.WorkingTime;
@@ -60,7 +60,7 @@ public record SeasonOfYard(
         WorkingTime time = request.time();
         OperationMaker make = new OperationMaker(request, time);
         Winterings winter = Winterings.of(request.yard().season(), request.from());
-        for (BoatVisits boat : request.boats()) {
+        for (SeasonBoat boat : request.boats()) {
             new BoatOperations(make, boat, winter).all();
         }
         LeanSeason lean = make.lean;

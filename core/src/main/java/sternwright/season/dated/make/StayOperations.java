@@ -12,8 +12,8 @@ import sternwright.boat.Boat;
 import sternwright.season.Due;
 import sternwright.season.Lag;
 import sternwright.season.Stay;
-import sternwright.season.dated.BoatVisits;
 import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.Step;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
@@ -24,12 +24,12 @@ final class StayOperations {
     private static final int EMERGENCY_DAYS = 4;
 
     private final OperationMaker make;
-    private final BoatVisits visits;
+    private final SeasonBoat visits;
     private final Boat boat;
     private final Winterings winter;
     private final AfterLaunch afterLaunch;
 
-    StayOperations(OperationMaker make, BoatVisits visits, Winterings winter) {
+    StayOperations(OperationMaker make, SeasonBoat visits, Winterings winter) {
         this.make = make;
         this.visits = visits;
         this.boat = visits.boat();

@@ -13,9 +13,9 @@ import sternwright.visit.planned.PlannedVisit;
  * @param berth where it lies
  * @param visits in order of their first day
  */
-public record BoatVisits(Boat boat, Berth berth, List<PlannedVisit> visits) {
+public record SeasonBoat(Boat boat, Berth berth, List<PlannedVisit> visits) {
     /** Sorts the visits. */
-    public BoatVisits {
+    public SeasonBoat {
         visits = visits.stream()
                 .sorted(Comparator.comparing(PlannedVisit::from).thenComparing(PlannedVisit::to))
                 .toList();
