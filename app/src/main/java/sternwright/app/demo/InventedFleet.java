@@ -4,16 +4,18 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import sternwright.app.files.Shipped;
+import sternwright.app.files.template.BoatTemplate;
 import sternwright.boat.Arrangement;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
+import sternwright.boat.Bond;
 import sternwright.boat.Cooling;
-import sternwright.boat.Hull;
 import sternwright.boat.HullMaterial;
 import sternwright.boat.Installation;
 import sternwright.boat.Owner;
 import sternwright.boat.Part;
-import sternwright.boat.Side;
+import sternwright.boat.PartRef;
 import sternwright.boat.Winter;
 
 /** Boats made up from a seed: every arrangement, single and twin, every cooling, every berth. */
@@ -60,8 +62,13 @@ final class InventedFleet {
             new Type(2, Arrangement.POD, 0.8, List.of("motor", "charter"), List.of("P-300"), List.of(221.0), 10, 15),
             new Type(2, Arrangement.JET, 0.4, List.of("work", "motor"), List.of("J-250"), List.of(184.0), 7, 12));
 
+    private static final double FASTENED_OHM = 0.002;
+    private static final double WIRED_OHM = 0.01;
+    private static final double BRUSHED_OHM = 0.05;
+
     private final LocalDate today;
     private final List<Berth> berths;
+    private final BoatTemplate template = new BoatTemplate(Shipped.arrangements(), Shipped.catalogue());
 
     InventedFleet(LocalDate today, List<Berth> berths) {
         this.today = today;
@@ -71,30 +78,53 @@ final class InventedFleet {
     /** The boat of a place in the list; {@code known} is the share of dates its register knows. */
     Boat boat(int index, double known, SplittableRandom random) {
         Type type = type(index);
+        int size = random.nextInt(type.models.size());
+        Boat usual = template.boat(known(index, type, size, random));
+        LocalDate built = today.minusYears(9 + random.nextInt(14)).withDayOfYear(1 + random.nextInt(150));
+        // Twins are fitted alike.
+        List<Part> parts = new InventedOutfit(built, today, type.powersKw.get(size), known, random)
+                .of(usual.installations().get(0));
+        List<Installation> installations = usual.installations().stream()
+                .map(i -> new Installation(
+                        i.id(), i.side(), i.arrangement(), i.cooling(), i.engineModel(), i.powerKw(), parts))
+                .toList();
+        return new Boat(
+                usual.id(),
+                usual.name(),
+                usual.owner(),
+                usual.berthId(),
+                usual.use(),
+                usual.winter(),
+                usual.hull(),
+                installations,
+                bonds(usual, installations),
+                null,
+                null);
+    }
+
+    private BoatTemplate.Known known(int index, Type type, int size, SplittableRandom random) {
         String name = InventedNames.boat(index);
         double lengthM = tenths(type.shortestM + (type.longestM - type.shortestM) * random.nextDouble());
-        // Multiples of the golden ratio spread evenly, so that every type has both single and twin boats.
-        boolean twin = (index * 0.6180339887) % 1 < type.twinShare;
-        HullMaterial material = material(type, random);
-        List<Installation> installations = installations(type, twin, known, random);
+        boolean sailing = type.arrangement == Arrangement.SAILDRIVE;
         String use = type.uses.get(random.nextInt(type.uses.size()));
-        return new Boat(
+        return new BoatTemplate.Known(
                 InventedNames.id(name),
                 name,
                 new Owner(InventedNames.owner(index), "owner-" + (index + 1) + "@example.invalid"),
                 berths.get(index % berths.size()).id(),
                 use,
                 winter(use, random),
-                new Hull(
-                        lengthM,
-                        tenths(0.3 * lengthM + 0.3),
-                        tenths(type.arrangement == Arrangement.SAILDRIVE ? 0.16 * lengthM : 0.09 * lengthM),
-                        Math.rint(5.2 * lengthM * lengthM * lengthM / 100) * 100,
-                        material),
-                installations,
-                InventedBonds.of(installations),
+                lengthM,
                 null,
-                null);
+                sailing ? null : (Double) tenths(0.09 * lengthM),
+                null,
+                material(type, random),
+                type.arrangement,
+                cooling(type, random),
+                // Multiples of the golden ratio spread evenly, so that every type has both single and twin boats.
+                (index * 0.6180339887) % 1 < type.twinShare,
+                type.models.get(size),
+                type.powersKw.get(size));
     }
 
     private static Type type(int index) {
@@ -109,22 +139,32 @@ final class InventedFleet {
         throw new IllegalStateException("the mix adds up to twenty");
     }
 
-    private List<Installation> installations(Type type, boolean twin, double known, SplittableRandom random) {
-        int size = random.nextInt(type.models.size());
-        Cooling cooling = cooling(type, random);
-        boolean folding = type.arrangement == Arrangement.SAILDRIVE && random.nextDouble() < 0.6
-                || type.arrangement == Arrangement.SHAFT && random.nextDouble() < 0.15;
-        LocalDate built = today.minusYears(9 + random.nextInt(14)).withDayOfYear(1 + random.nextInt(150));
-        // Twins are fitted alike.
-        List<Part> parts = new InventedParts(type.powersKw.get(size), cooling, built, today, known, random)
-                .of(type.arrangement, folding);
-        List<Installation> made = new ArrayList<>();
-        for (Side side : twin ? List.of(Side.PORT, Side.STARBOARD) : List.of(Side.CENTRELINE)) {
-            String id = side == Side.CENTRELINE ? "main" : side == Side.PORT ? "port" : "starboard";
-            made.add(new Installation(
-                    id, side, type.arrangement, cooling, type.models.get(size), type.powersKw.get(size), parts));
+    private static List<Bond> bonds(Boat usual, List<Installation> installations) {
+        List<Bond> bonds = new ArrayList<>();
+        usual.bonds()
+                .forEach(b ->
+                        bonds.add(new Bond(b.from(), b.to(), b.never() ? null : (Double) FASTENED_OHM, b.never())));
+        for (Installation i : installations) {
+            join(bonds, i, "propeller-anode", "propeller", FASTENED_OHM);
+            join(bonds, i, "hull-anode", "engine", WIRED_OHM);
+            if (i.part("shaft-brush").isPresent()) {
+                join(bonds, i, "shaft", "engine", BRUSHED_OHM);
+            }
         }
-        return made;
+        if (installations.size() > 1) {
+            bonds.add(new Bond(
+                    new PartRef(installations.get(0).id(), "engine"),
+                    new PartRef(installations.get(1).id(), "engine"),
+                    WIRED_OHM,
+                    false));
+        }
+        return bonds;
+    }
+
+    private static void join(List<Bond> bonds, Installation i, String from, String to, double ohm) {
+        if (i.part(from).isPresent() && i.part(to).isPresent()) {
+            bonds.add(new Bond(new PartRef(i.id(), from), new PartRef(i.id(), to), ohm, false));
+        }
     }
 
     private static Cooling cooling(Type type, SplittableRandom random) {

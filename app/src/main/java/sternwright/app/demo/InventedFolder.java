@@ -10,13 +10,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
-import org.snakeyaml.engine.v2.api.Dump;
-import org.snakeyaml.engine.v2.api.DumpSettings;
-import org.snakeyaml.engine.v2.common.FlowStyle;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.kind.BerthsShape;
-import sternwright.app.files.kind.BoatShape;
 import sternwright.app.files.kind.ProgrammeShape;
 import sternwright.app.files.kind.YardShape;
 import sternwright.app.files.problem.BadInput;
@@ -27,6 +23,7 @@ import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
+import sternwright.app.files.template.BoatText;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.history.BoatHistory;
@@ -37,12 +34,6 @@ import sternwright.yard.Yard;
 /** Writes an invented yard as a folder that every command reads. */
 public final class InventedFolder {
     private static final String RESOURCES = "/sternwright/demo/";
-    private static final DumpSettings YAML = DumpSettings.builder()
-            .setDefaultFlowStyle(FlowStyle.AUTO)
-            .setIndent(4)
-            .setIndicatorIndent(2)
-            .setWidth(240)
-            .build();
 
     /** Which half of the globe the invented yard is in. */
     public enum Where {
@@ -139,8 +130,7 @@ public final class InventedFolder {
     }
 
     private static String boatText(Boat boat) {
-        return "# " + boat.name() + ": an invented boat of an invented owner.\n"
-                + new Dump(YAML).dumpToString(BoatShape.BOAT.write(boat));
+        return "# " + boat.name() + ": an invented boat of an invented owner.\n" + BoatText.plain(boat);
     }
 
     private static void refuseFilled(Path root) throws IOException {
