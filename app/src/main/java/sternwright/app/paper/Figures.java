@@ -8,6 +8,7 @@ import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Locale;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sternwright.job.reading.Limits;
 import sternwright.measure.Money;
@@ -19,6 +20,7 @@ import sternwright.service.ReadingAsked;
  */
 public final class Figures {
     private static final String JOIN = "\u00a0";
+    private static final Set<String> COUNTED = Set.of("piece", "week", "visit", "lift");
 
     private final Locale locale;
     private final DateTimeFormatter date;
@@ -114,15 +116,19 @@ public final class Figures {
     }
 
     /**
-     * A quantity; pieces are counted in words.
+     * A quantity; pieces, weeks, visits and lifts are counted in words.
      *
      * @param value how many
      * @param unit the unit
      * @return such as 4.5 L or 1 piece
      */
     public String quantity(double value, String unit) {
-        String name = unit.equals("pcs") ? (value == 1 ? "piece" : "pieces") : unit;
-        return number(value) + JOIN + name;
+        String one = unit.equals("pcs") ? "piece" : unit;
+        if (COUNTED.contains(one)) {
+            double shown = Math.rint(value * 10) / 10;
+            return number(shown) + JOIN + one + (shown == 1 ? "" : "s");
+        }
+        return number(value) + JOIN + unit;
     }
 
     /**

@@ -9,7 +9,7 @@ import sternwright.job.estimate.EstimateLine;
 import sternwright.job.estimate.OwnerAnswer;
 import sternwright.measure.Money;
 import sternwright.service.Place;
-import sternwright.service.RuleInForce;
+import sternwright.visit.planned.PriceLine;
 import sternwright.visit.planned.SupplyLine;
 
 /** What the estimate says to an owner. */
@@ -64,13 +64,18 @@ public final class OwnerWords {
         return String.join(", ", parts) + ".";
     }
 
-    /** How often a work is asked for and on whose word; where the word is common practice that alone is said. */
-    public static String howOften(EstimateLine l, Figures f) {
-        RuleInForce inForce = l.planned().inForce();
-        String often = Words.interval(inForce.rule(), f);
-        Source source = inForce.source();
+    /** On whose word the interval rests, which the sentence before it has said; common practice needs no title. */
+    public static String standing(EstimateLine l) {
+        Source source = l.planned().inForce().source();
         boolean named = source.standing() == Standing.PUBLISHED || source.standing() == Standing.MAKER;
-        return (often.isEmpty() ? "Figure" : Words.sentence(often)) + ": "
-                + (named ? source.line() : source.standing().words()) + ".";
+        return "Interval: " + (named ? source.line() : source.standing().words()) + ".";
+    }
+
+    /** The quantity of a line of the visit as a whole. */
+    public static String amount(PriceLine line, Figures f) {
+        if (line.unit().equals("min")) {
+            return f.time(line.quantity());
+        }
+        return line.unit().isEmpty() ? "" : f.quantity(line.quantity(), line.unit());
     }
 }

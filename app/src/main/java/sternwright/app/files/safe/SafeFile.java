@@ -22,11 +22,22 @@ public final class SafeFile {
      * @throws IOException if the disk refuses; the file is then as it was
      */
     public static void write(Path file, String text) throws IOException {
+        write(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    /**
+     * Writes a file of any kind in the same way.
+     *
+     * @param file the file; its folder is made if missing
+     * @param content what it shall hold
+     * @throws IOException if the disk refuses; the file is then as it was
+     */
+    public static void write(Path file, byte[] content) throws IOException {
         Path folder = folder(file);
         Files.createDirectories(folder);
         Path beside = Files.createTempFile(folder, "." + file.getFileName(), ".new");
         try {
-            writeForced(beside, text);
+            writeForced(beside, content);
             move(beside, file);
         } finally {
             Files.deleteIfExists(beside);
@@ -40,9 +51,13 @@ public final class SafeFile {
     }
 
     static void writeForced(Path file, String text) throws IOException {
+        writeForced(file, text.getBytes(StandardCharsets.UTF_8));
+    }
+
+    private static void writeForced(Path file, byte[] content) throws IOException {
         try (FileChannel channel = FileChannel.open(
                 file, StandardOpenOption.CREATE, StandardOpenOption.WRITE, StandardOpenOption.TRUNCATE_EXISTING)) {
-            ByteBuffer bytes = ByteBuffer.wrap(text.getBytes(StandardCharsets.UTF_8));
+            ByteBuffer bytes = ByteBuffer.wrap(content);
             while (bytes.hasRemaining()) {
                 channel.write(bytes);
             }
