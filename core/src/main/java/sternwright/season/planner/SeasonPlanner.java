@@ -12,6 +12,7 @@ import sternwright.season.arrays.Timetable;
 import sternwright.season.bound.EasyBound;
 import sternwright.season.bound.LagrangianBound;
 import sternwright.season.check.SeasonCheck;
+import sternwright.season.exact.ExactSeason;
 import sternwright.season.search.Budget;
 import sternwright.season.search.FirstPlan;
 import sternwright.season.search.SeasonSearch;
@@ -19,6 +20,8 @@ import sternwright.season.search.SeasonSearch;
 /** Plans a season: a first plan at once, then better ones and a bound that rises, for as long as the budget lasts. */
 public final class SeasonPlanner {
     private static final int GUIDE_CHARGE_PERCENT = 20;
+    private static final int MOST_SEARCHED_EXACTLY = 1500;
+    private static final double SECONDS_EXACTLY = 10;
     private static final double BOUND_FROM = 0.05;
 
     private final SeasonProblem problem;
@@ -73,10 +76,11 @@ public final class SeasonPlanner {
         SeasonPlanner planner = new SeasonPlanner(problem, seed, progress, pace);
         Timetable t = new Timetable(planner.a, GUIDE_CHARGE_PERCENT);
         List<Integer> out = FirstPlan.fill(t, seed);
-        if (!out.isEmpty()) {
+        int[] starts = out.isEmpty() ? t.start : planner.searchedExactly();
+        if (starts.length == 0) {
             throw new SeasonAnswer.NoPlan(out, planner.noRoom(out));
         }
-        return planner.improve(t.start, budget, SeasonSearch.Settings.fresh(seed));
+        return planner.improve(starts, budget, SeasonSearch.Settings.fresh(seed));
     }
 
     /** Goes on from a plan already made; the answer is at least as good. */
@@ -85,6 +89,17 @@ public final class SeasonPlanner {
         SeasonPlanner planner = new SeasonPlanner(problem, seed, progress, pace);
         int[] starts = plan.startQ().stream().mapToInt(Integer::intValue).toArray();
         return planner.improve(starts, budget, SeasonSearch.Settings.polish(seed));
+    }
+
+    /** Where the quick way finds no plan and the season is small, the exact solver is asked; empty if it finds none either. */
+    private int[] searchedExactly() {
+        if (a.n > MOST_SEARCHED_EXACTLY) {
+            return new int[0];
+        }
+        return new ExactSeason(a)
+                .feasible(SECONDS_EXACTLY, 2).starts().stream()
+                        .mapToInt(Integer::intValue)
+                        .toArray();
     }
 
     private SeasonAnswer improve(int[] starts, Budget budget, SeasonSearch.Settings settings) {

@@ -21,6 +21,11 @@ public final class FirstPlan {
      * @return operations that could not be placed, empty if all could
      */
     public static List<Integer> fill(Timetable t, long seed) {
+        return fill(t, seed, ATTEMPTS);
+    }
+
+    /** The same with another number of attempts, at least 1. */
+    public static List<Integer> fill(Timetable t, long seed, int attempts) {
         SeasonArrays a = t.a;
         int[] fixed = t.start.clone();
         SplittableRandom random = new SplittableRandom(seed);
@@ -29,7 +34,7 @@ public final class FirstPlan {
                 IntStream.range(0, a.halfOperations.length).boxed().toList());
         halves.sort(Comparator.comparingInt(h -> date(a, h)));
         List<Integer> failed = List.of();
-        for (int attempt = 0; attempt < ATTEMPTS; attempt++) {
+        for (int attempt = 0; attempt < attempts; attempt++) {
             if (attempt > 0) {
                 clear(t, fixed);
                 halves.removeAll(failed);

@@ -1,0 +1,41 @@
+package sternwright.season.relief;
+
+import java.util.List;
+
+/**
+ * Why a season can't be planned, and what would help.
+ *
+ * @param clash visits that can't all be served; leaving out any one of them, the others can
+ * @param sentence the clash in one sentence
+ * @param proved whether an exact solver has proved that these visits clash; otherwise a search found no plan
+ * @param reliefs what was tried, the cheapest that is enough first
+ */
+public record NoSeason(List<Integer> clash, String sentence, boolean proved, List<Relief> reliefs) {
+    /** Copies the lists. */
+    public NoSeason {
+        clash = List.copyOf(clash);
+        reliefs = List.copyOf(reliefs);
+    }
+
+    /**
+     * Something that might help.
+     *
+     * @param kind what kind of thing
+     * @param sentence what would be done, for people
+     * @param enough whether the whole season can be planned with it
+     * @param points what it costs in the yard's points, 0 where the yard has no price for it
+     */
+    public record Relief(Kind kind, String sentence, boolean enough, long points) {
+        /** Kinds, in the order in which a yard would try them. */
+        public enum Kind {
+            /** More overtime in the weeks of the clash. */
+            OVERTIME,
+            /** Later last dates. */
+            ANOTHER_WEEK,
+            /** One more hoist, place or technician. */
+            ONE_MORE,
+            /** Boats not taken. */
+            TURN_AWAY
+        }
+    }
+}
