@@ -44,6 +44,10 @@ public final class CommandProgram {
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("new", NewCommand::new);
+        commands.put("record", RecordCommand::new);
+        commands.put("hours", HoursCommand::new);
+        commands.put("import", ImportCommand::new);
+        commands.put("export", ExportCommand::new);
         return commands;
     }
 
@@ -67,19 +71,32 @@ public final class CommandProgram {
         line.setErr(err);
         line.setExecutionExceptionHandler((e, at, parsed) -> told(e));
         line.setParameterExceptionHandler(this::told);
-        int status = line.execute(args);
+        int status = execute(line, args);
         out.flush();
         err.flush();
         return status;
     }
 
+    /** The command asked for: the first word that is neither an option nor the value of one. */
     private static String first(String[] args, Map<String, Supplier<Object>> commands) {
-        for (String arg : args) {
-            if (commands.containsKey(arg)) {
-                return arg;
+        for (int i = 0; i < args.length; i++) {
+            if (args[i].equals("--yard") || args[i].equals("--date")) {
+                i++;
+            } else if (!args[i].startsWith("-")) {
+                return commands.containsKey(args[i]) ? args[i] : "";
             }
         }
         return "";
+    }
+
+    /** What the machine cannot do at all, such as run out of memory, is told like everything else. */
+    private int execute(CommandLine line, String... args) {
+        try {
+            return line.execute(args);
+        } catch (Error e) {
+            err.println("The machine could not: " + e);
+            return COULD_NOT;
+        }
     }
 
     private int told(CommandLine.ParameterException e, String[] args) {

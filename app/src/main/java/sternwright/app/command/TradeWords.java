@@ -20,6 +20,7 @@ final class TradeWords {
         line.registerConverter(Arrangement.class, of(Arrangement.class));
         line.registerConverter(Cooling.class, of(Cooling.class));
         line.registerConverter(Winter.class, of(Winter.class));
+        line.registerConverter(Table.class, of(Table.class));
         line.registerConverter(HullMaterial.class, of(HullMaterial.class));
     }
 

@@ -6,16 +6,20 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
+import sternwright.boat.PartRef;
 import sternwright.due.Due;
 import sternwright.due.DueList;
 import sternwright.history.BoatHistory;
+import sternwright.service.Rule;
 import sternwright.service.RuleBook;
+import sternwright.service.RuleInForce;
 import sternwright.yard.Use;
 
 /** Works out what is due on the boats of a yard. */
@@ -41,7 +45,7 @@ public final class DueWork {
      */
     public List<Due> all(LocalDate today) {
         return files.boats().values().parallelStream()
-                .map(b -> of(b, history(b), today))
+                .map(b -> of(b, files.history(b.id()), today))
                 .flatMap(Collection::stream)
                 .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))
                 .toList();
@@ -62,13 +66,44 @@ public final class DueWork {
     }
 
     /**
-     * What is written down of a boat.
+     * The rules in force on a part.
      *
      * @param boat the boat
-     * @return its history, empty if there is none
+     * @param ref a part of hers
+     * @return the rules, none if there is no such part
      */
-    public BoatHistory history(Boat boat) {
-        return Optional.ofNullable(files.histories().get(boat.id())).orElseGet(() -> BoatHistory.empty(boat.id()));
+    public List<Rule> rules(Boat boat, PartRef ref) {
+        return boat
+                .installation(ref.installationId())
+                .flatMap(i -> i.part(ref.partId()).map(p -> book.forPart(boat, i, p)))
+                .orElse(List.of())
+                .stream()
+                .map(RuleInForce::rule)
+                .toList();
+    }
+
+    /** Ids of the rules in force on a part. */
+    List<String> rulesOn(Boat boat, PartRef ref) {
+        return rules(boat, ref).stream().map(Rule::id).toList();
+    }
+
+    /** Ids of the rules in force on any part of a boat. */
+    List<String> rulesOn(Boat boat) {
+        return parts(boat).flatMap(p -> rulesOn(boat, p).stream()).distinct().toList();
+    }
+
+    /** Whether there is a rule of this id at all. */
+    boolean knows(String ruleId) {
+        return book.rule(ruleId).isPresent();
+    }
+
+    /** The parts of a boat on which a rule is in force. */
+    List<PartRef> partsOf(Boat boat, String ruleId) {
+        return parts(boat).filter(p -> rulesOn(boat, p).contains(ruleId)).toList();
+    }
+
+    private static Stream<PartRef> parts(Boat boat) {
+        return boat.installations().stream().flatMap(i -> i.parts().stream().map(p -> new PartRef(i.id(), p.id())));
     }
 
     /**

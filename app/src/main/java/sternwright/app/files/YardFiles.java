@@ -1,7 +1,10 @@
 package sternwright.app.files;
 
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import sternwright.app.files.problem.Problem;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
@@ -33,10 +36,20 @@ public record YardFiles(
         List<Problem> remarks) {
     /** Copies the lists; the maps keep their order. */
     public YardFiles {
-        berths = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(berths));
-        boats = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(boats));
-        histories = java.util.Collections.unmodifiableMap(new java.util.LinkedHashMap<>(histories));
+        berths = Collections.unmodifiableMap(new LinkedHashMap<>(berths));
+        boats = Collections.unmodifiableMap(new LinkedHashMap<>(boats));
+        histories = Collections.unmodifiableMap(new LinkedHashMap<>(histories));
         programmes = List.copyOf(programmes);
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * What is written down of a boat.
+     *
+     * @param boatId the boat
+     * @return its history, empty if there is none
+     */
+    public BoatHistory history(String boatId) {
+        return Optional.ofNullable(histories.get(boatId)).orElseGet(() -> BoatHistory.empty(boatId));
     }
 }

@@ -4,7 +4,11 @@ import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import de.siegmar.fastcsv.writer.CsvWriter;
+import de.siegmar.fastcsv.writer.LineDelimiter;
+import java.io.IOException;
 import java.io.StringWriter;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -31,6 +35,7 @@ import sternwright.app.files.shape.Reading;
  */
 public final class Sheet<R> {
     private static final CoreScalarResolver RESOLVER = new CoreScalarResolver(true);
+    private static final String BYTE_ORDER_MARK = "\uFEFF";
     private static final int[] NO_TEXT = new int[0];
 
     /**
@@ -72,7 +77,7 @@ public final class Sheet<R> {
      */
     public List<Row<R>> read(String text, Reading reading, List<Problem> problems) {
         List<Row<R>> rows = new ArrayList<>();
-        String plain = text.startsWith("\uFEFF") ? text.substring(1) : text;
+        String plain = text.startsWith(BYTE_ORDER_MARK) ? text.substring(1) : text;
         try (CsvReader<CsvRecord> csv = CsvReader.builder()
                 .fieldSeparator(separator(plain))
                 .ignoreDifferentFieldCount(true)
@@ -98,8 +103,8 @@ public final class Sheet<R> {
                     "broken table: " + broken.getMessage(),
                     "",
                     "Look for a quote that is not closed."));
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
         problems.addAll(reading.problems());
         return rows;
@@ -107,7 +112,7 @@ public final class Sheet<R> {
 
     /** For each column of the file the position of its field; −1 where there is none. */
     private int[] places(CsvRecord header, Reading reading) {
-        List<String> known = columns.fields().stream().map(Field::name).toList();
+        List<String> known = names();
         int[] places = new int[header.getFieldCount()];
         Node line = cell("header", mark(header), true);
         for (int i = 0; i < places.length; i++) {
@@ -177,7 +182,7 @@ public final class Sheet<R> {
      * @return the columns with commas
      */
     public String header() {
-        return String.join(",", columns.fields().stream().map(Field::name).toList());
+        return String.join(",", names());
     }
 
     /**
@@ -187,34 +192,61 @@ public final class Sheet<R> {
      * @return the whole file
      */
     public String write(List<R> rows) {
-        return header() + "\n" + lines(rows);
+        List<Map<?, ?>> trees =
+                rows.stream().<Map<?, ?>>map(r -> (Map<?, ?>) columns.write(r)).toList();
+        return header() + "\n" + lines(trees, names(), ',');
     }
 
     /**
-     * Writes rows without header, to append them.
+     * A table with rows added at its end; what stands in it stays as it is, unless a column has to be added.
      *
-     * @param rows the rows
-     * @return lines, each with its line end
+     * @param before the table, right and with a header
+     * @param rows to add
+     * @return the longer table
      */
-    public String lines(List<R> rows) {
-        StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder()
-                .lineDelimiter(de.siegmar.fastcsv.writer.LineDelimiter.LF)
-                .build(text)) {
-            rows.forEach(r -> csv.writeRecord(cells(r)));
-        } catch (java.io.IOException e) {
-            throw new java.io.UncheckedIOException(e);
+    public String append(String before, List<R> rows) {
+        List<String> header;
+        char separator = separator(before.startsWith(BYTE_ORDER_MARK) ? before.substring(1) : before);
+        try (CsvReader<CsvRecord> csv = CsvReader.builder()
+                .fieldSeparator(separator)
+                .detectBomHeader(false)
+                .ofCsvRecord(before.startsWith(BYTE_ORDER_MARK) ? before.substring(1) : before)) {
+            header = csv.iterator().next().getFields().stream()
+                    .map(String::strip)
+                    .toList();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
         }
-        return text.toString();
+        List<Map<?, ?>> trees =
+                rows.stream().<Map<?, ?>>map(r -> (Map<?, ?>) columns.write(r)).toList();
+        if (trees.stream().anyMatch(t -> !header.containsAll(t.keySet()))) {
+            List<R> all = new ArrayList<>();
+            read(before, new Reading("", LocalDate.MAX), new ArrayList<>()).forEach(r -> all.add(r.value()));
+            all.addAll(rows);
+            return write(all);
+        }
+        String end = before.endsWith("\n") ? "" : "\n";
+        return before + end + lines(trees, header, separator);
     }
 
-    private List<String> cells(R row) {
-        Map<?, ?> tree = (Map<?, ?>) columns.write(row);
-        return columns.fields().stream()
-                .map(f -> {
-                    Object value = tree.get(f.name());
-                    return value == null ? "" : value.toString();
-                })
-                .toList();
+    private List<String> names() {
+        return columns.fields().stream().map(Field::name).toList();
+    }
+
+    private static String lines(List<Map<?, ?>> trees, List<String> order, char separator) {
+        StringWriter text = new StringWriter();
+        try (CsvWriter csv = CsvWriter.builder()
+                .fieldSeparator(separator)
+                .lineDelimiter(LineDelimiter.LF)
+                .build(text)) {
+            for (Map<?, ?> tree : trees) {
+                csv.writeRecord(order.stream()
+                        .map(name -> tree.get(name) == null ? "" : String.valueOf(tree.get(name)))
+                        .toList());
+            }
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
     }
 }

@@ -131,10 +131,6 @@ public final class BoatTemplate {
      * @return the installation with all its usual parts
      */
     public Installation installation(String id, Side side, Known known) {
-        List<UsualPart> usual = arrangements.parts().stream()
-                .filter(p -> p.of(known.arrangement(), known.cooling()))
-                .toList();
-        List<String> ids = usual.stream().map(UsualPart::id).toList();
         return new Installation(
                 id,
                 side,
@@ -142,7 +138,22 @@ public final class BoatTemplate {
                 known.cooling(),
                 known.engineModel(),
                 known.powerKw(),
-                usual.stream().map(u -> part(u, ids)).toList());
+                parts(known.arrangement(), known.cooling()));
+    }
+
+    /**
+     * The usual parts of an installation.
+     *
+     * @param arrangement how power gets to the water
+     * @param cooling how the engine is cooled
+     * @return parts with usual metals and guessed areas
+     */
+    public List<Part> parts(Arrangement arrangement, Cooling cooling) {
+        List<UsualPart> usual = arrangements.parts().stream()
+                .filter(p -> p.of(arrangement, cooling))
+                .toList();
+        List<String> ids = usual.stream().map(UsualPart::id).toList();
+        return usual.stream().map(u -> part(u, ids)).toList();
     }
 
     private Part part(UsualPart usual, List<String> ids) {
@@ -164,7 +175,13 @@ public final class BoatTemplate {
                 Map.of());
     }
 
-    private List<Bond> bonds(Installation installation) {
+    /**
+     * The usual bonds of an installation.
+     *
+     * @param installation with its parts
+     * @return bonds between parts that are there
+     */
+    public List<Bond> bonds(Installation installation) {
         return arrangements.bonds().stream()
                 .filter(b -> b.arrangements().isEmpty() || b.arrangements().contains(installation.arrangement()))
                 .filter(b -> installation.part(b.from()).isPresent()

@@ -1,0 +1,97 @@
+package sternwright.app.journeys;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Tables go out to a spreadsheet and come in again. */
+class B04_TablesTest {
+    @TempDir
+    Path folder;
+
+    Path yard = Path.of("yard");
+    Path other = Path.of("other");
+
+    @BeforeEach
+    void twoYardsOneEmpty() {
+        yard = folder.resolve("yard");
+        other = folder.resolve("other");
+        Answer.by(folder, "new", "yard", yard.toString()).done();
+        Answer.by(folder, "new", "yard", other.toString()).done();
+        Answer.by(yard, "new", "boat", "--arrangement", "saildrive", "--id", "tern", "--owner", "A. Person, \"AP\"")
+                .done();
+        Answer.by(yard, "new", "boat", "--arrangement", "shaft", "--twin", "--id", "heron", "--power", "37.5")
+                .done();
+        Answer.by(yard, "hours", "tern", "main", "100.5", "--day", "2025-05-01").done();
+        Answer.by(yard, "hours", "heron", "port", "90", "--new-meter", "0", "--day", "2025-05-01")
+                .done();
+        Answer.by(yard, "record", "tern", "--work", "change-engine-oil", "--hours", "130", "--note", "two\nlines; more")
+                .done();
+    }
+
+    @Test
+    void whatGoesOutComesInAgain() throws IOException {
+        for (String what : new String[] {"boats", "hours", "history"}) {
+            Path table = folder.resolve(what + ".csv");
+            Answer.by(yard, "export", what, table.toString()).done().says("Wrote");
+            Answer.by(other, "import", what, table.toString()).done();
+            assertEquals(
+                    Files.readString(table),
+                    Answer.by(other, "export", what).done().out(),
+                    what);
+            String again =
+                    Answer.by(other, "import", what, table.toString()).done().out();
+            assertTrue(again.startsWith("0 "), "what is there is passed over: " + again);
+        }
+        assertEquals(
+                Files.readString(yard.resolve("history/tern.csv")),
+                Files.readString(other.resolve("history/tern.csv")));
+    }
+
+    @Test
+    void anyBadRowKeepsEverythingOut() throws IOException {
+        Path table = folder.resolve("history.csv");
+        Files.writeString(table, """
+                boat,date,installation,part,rule,hours
+                tern,2026-01-05,main,engine,change-engine-oil,
+                turn,2026-01-05,main,engine,change-engine-oil,
+                heron,2026-01-05,port,engin,change-engine-oil,
+                heron,2027-01-05,port,engine,change-engine-oil,-4
+                """);
+        String before = Files.readString(yard.resolve("history/tern.csv"));
+        Answer.by(yard, "import", "history", table.toString())
+                .refused(
+                        "history.csv:3: boat: there is no boat \"turn\". Perhaps \"tern\" is meant",
+                        "history.csv:4: part: boat heron has no part \"port/engin\"",
+                        "history.csv:5: date: 2027-01-05 lies in the future",
+                        "history.csv:5: hours: found -4",
+                        "nothing was written");
+        assertEquals(before, Files.readString(yard.resolve("history/tern.csv")));
+        assertFalse(Files.exists(yard.resolve("history/heron.csv")));
+        Answer.by(yard, "import", "history", folder.resolve("none.csv").toString())
+                .refused("there is no such file");
+        Answer.by(yard, "import", "histroy", table.toString()).refused("Perhaps \"history\" is meant");
+    }
+
+    @Test
+    void aRegisterThatSaysOtherwiseIsAskedAbout() throws IOException {
+        Path table = folder.resolve("boats.csv");
+        Answer.by(yard, "export", "boats", table.toString()).done();
+        String text = Files.readString(table);
+        Files.writeString(table, text.replace("tern,tern,", "tern,Arctic Tern,"));
+        Answer.by(yard, "import", "boats", table.toString())
+                .refused("boat tern is there already and says otherwise", "--update");
+        Answer.by(yard, "import", "boats", table.toString(), "--update").done().says("0 boats added, 1 changed, 1 were");
+        Answer.by(yard, "boats").done().says("Arctic Tern");
+        Files.writeString(table, text.replaceFirst("heron,heron,", "heron,Grey Heron,"));
+        Answer.by(yard, "import", "boats", table.toString(), "--update")
+                .refused("says something else of boat heron than line");
+    }
+}
