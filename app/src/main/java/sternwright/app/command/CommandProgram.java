@@ -13,6 +13,9 @@ import sternwright.app.files.problem.Problem;
 
 /** Runs one command line and answers with its exit status; never shows a stack trace. */
 public final class CommandProgram {
+    /** More problems than this are counted, not listed: nobody mends them by hand. */
+    private static final int LISTED = 500;
+
     /** Done. */
     public static final int DONE = 0;
     /** The machine could not. */
@@ -108,8 +111,11 @@ public final class CommandProgram {
 
     private int told(Exception e) {
         if (e instanceof BadInput bad) {
-            bad.problems().stream().map(Problem::text).forEach(err::println);
+            bad.problems().stream().limit(LISTED).map(Problem::text).forEach(err::println);
             int count = bad.problems().size();
+            if (count > LISTED) {
+                err.println("... and " + (count - LISTED) + " more.");
+            }
             err.println(count == 1 ? "One problem; nothing was written." : count + " problems; nothing was written.");
             return BAD_INPUT;
         }

@@ -35,7 +35,7 @@ class B01_NewYardToDueListTest {
         Answer.by(yard, "boats").done().says("little-tern", "main saildrive", "1 boats");
         Answer.by(yard, "check").done().says("Every reference leads somewhere");
         Answer.by(yard, "due", "little-tern").done().says("main/leg", "diaphragm");
-        Answer.by(yard, "due", "little-tern", "--json").done().says("\"due-on\"", "\"boat-id\" : \"little-tern\"");
+        Answer.by(yard, "due", "little-tern", "--json").done().says("\"due-on\"", "\"boat\" : \"little-tern\"");
     }
 
     @ParameterizedTest

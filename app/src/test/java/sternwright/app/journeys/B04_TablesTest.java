@@ -88,7 +88,9 @@ class B04_TablesTest {
         Files.writeString(table, text.replace("tern,tern,", "tern,Arctic Tern,"));
         Answer.by(yard, "import", "boats", table.toString())
                 .refused("boat tern is there already and says otherwise", "--update");
-        Answer.by(yard, "import", "boats", table.toString(), "--update").done().says("0 boats added, 1 changed, 1 were");
+        Answer.by(yard, "import", "boats", table.toString(), "--update")
+                .done()
+                .says("0 boats added, 1 changed, 1 were");
         Answer.by(yard, "boats").done().says("Arctic Tern");
         Files.writeString(table, text.replaceFirst("heron,heron,", "heron,Grey Heron,"));
         Answer.by(yard, "import", "boats", table.toString(), "--update")
