@@ -135,7 +135,8 @@ class ExhaustivePropertyTest {
         List<WorkPhase> phases = new ArrayList<>();
         int cycle = r.nextInt(4) == 0 ? 2 : 1;
         for (int k = 0; k < cycle; k++) {
-            phases.add(new WorkPhase(k == 1 ? Set.of(Place.ASHORE) : places, season, 20 + r.nextInt(100)));
+            phases.add(new WorkPhase(
+                    k == 1 ? Set.of(Place.ASHORE) : places, season, 20 + r.nextInt(100), r.nextInt(3) == 0 ? 60 : 0));
         }
         List<MonthSpan> spans = r.nextInt(6) == 0 ? List.of(new MonthSpan(1, 1 + r.nextInt(2))) : List.of();
         WorkRules rules = new WorkRules(

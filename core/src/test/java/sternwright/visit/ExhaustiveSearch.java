@@ -221,8 +221,14 @@ final class ExhaustiveSearch {
             return;
         }
         for (FollowOn f : p.followOns()) {
-            for (int t = 0; t + f.maxLagMonths() < horizon; t++) {
-                int window = (1 << f.maxLagMonths() - f.minLagMonths() + 1) - 1 << t + f.minLagMonths();
+            for (int t = 0; t < horizon; t++) {
+                int first = t + f.minLagMonths();
+                int last =
+                        Math.max(t + f.maxLagMonths(), firstPossible(p.works().get(f.follower()), first));
+                if (last >= horizon) {
+                    continue;
+                }
+                int window = (1 << last - first + 1) - 1 << first;
                 if ((chosen.get(f.trigger()).months >> t & 1) == 1 && (chosen.get(f.follower()).months & window) == 0) {
                     return;
                 }
@@ -235,6 +241,18 @@ final class ExhaustiveSearch {
         if (cost < best) {
             place(chosen, cost, 0, forced(Place.AFLOAT), forced(Place.ASHORE));
         }
+    }
+
+    private int firstPossible(Work w, int from) {
+        int t = from;
+        while (t < horizon && !mayHold(w, t, Place.AFLOAT) && !mayHold(w, t, Place.ASHORE)) {
+            t++;
+        }
+        return t;
+    }
+
+    private boolean mayHold(Work w, int t, Place place) {
+        return possible(w, w.nextPhase(), t, place) && !p.demands().forbidden().contains(new VisitSlot(t, place));
     }
 
     private int forced(Place place) {
@@ -263,7 +281,8 @@ final class ExhaustiveSearch {
             long whole = cost
                     + Integer.bitCount(afloat) * p.tariff().callOutAfloatCents()
                     + Integer.bitCount(ashore) * p.tariff().workVisitAshoreCents()
-                    + haul[ashore];
+                    + haul[ashore]
+                    + afloatExtra(chosen, ashore);
             if (whole < best && demandsMet(chosen, afloat, ashore)) {
                 best = whole;
             }
@@ -280,6 +299,22 @@ final class ExhaustiveSearch {
                 place(chosen, cost, t + 1, f, a);
             }
         }
+    }
+
+    private long afloatExtra(List<Sequence> chosen, int ashore) {
+        long sum = 0;
+        for (int j = 0; j < chosen.size(); j++) {
+            Work w = p.works().get(j);
+            int phase = w.nextPhase();
+            for (int t = 0; t < horizon; t++) {
+                if ((chosen.get(j).months >> t & 1) == 1) {
+                    boolean inTheWater = ((chosen.get(j).ashore & ashore) >> t & 1) == 0;
+                    sum += inTheWater ? w.phases().get(phase).afloatExtraCents() : 0;
+                    phase = (phase + 1) % w.phases().size();
+                }
+            }
+        }
+        return sum;
     }
 
     private boolean demandsMet(List<Sequence> chosen, int afloat, int ashore) {

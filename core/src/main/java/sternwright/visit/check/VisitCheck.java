@@ -8,9 +8,9 @@ import java.util.TreeSet;
 import sternwright.visit.problem.BoatMonth;
 import sternwright.visit.problem.CostSplit;
 import sternwright.visit.problem.FollowOn;
+import sternwright.visit.problem.MonthVisit;
+import sternwright.visit.problem.MonthWork;
 import sternwright.visit.problem.Place;
-import sternwright.visit.problem.PlannedVisit;
-import sternwright.visit.problem.PlannedWork;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
 import sternwright.visit.problem.VisitSlot;
@@ -32,7 +32,7 @@ public final class VisitCheck {
         VisitCheck check = new VisitCheck(problem, plan);
         check.visits();
         check.standing();
-        List<List<PlannedVisit>> done = check.doneByWork();
+        List<List<MonthVisit>> done = check.doneByWork();
         WorkCheck.Sums sums = new WorkCheck.Sums();
         for (int j = 0; j < problem.works().size(); j++) {
             new WorkCheck(problem, plan, j, done.get(j), check.wrong).run(sums);
@@ -48,7 +48,7 @@ public final class VisitCheck {
 
     private void visits() {
         Set<VisitSlot> held = new HashSet<>();
-        for (PlannedVisit v : plan.visits()) {
+        for (MonthVisit v : plan.visits()) {
             if (!held.add(v.slot())) {
                 say("two visits " + v.slot());
             }
@@ -60,7 +60,7 @@ public final class VisitCheck {
             if (v.place() == Place.AFLOAT ? !month.afloatPossible() : !month.ashorePossible()) {
                 say("a visit where none is possible " + v.slot());
             }
-            for (PlannedWork w : v.works()) {
+            for (MonthWork w : v.works()) {
                 allowed(v, w);
             }
         }
@@ -81,7 +81,7 @@ public final class VisitCheck {
         }
     }
 
-    private void allowed(PlannedVisit v, PlannedWork w) {
+    private void allowed(MonthVisit v, MonthWork w) {
         Work work = problem.works().get(w.work());
         var phase = work.phases().get(w.phase());
         if (!phase.places().contains(v.place())) {
@@ -93,7 +93,7 @@ public final class VisitCheck {
     }
 
     private void standing() {
-        for (PlannedVisit v : plan.visits()) {
+        for (MonthVisit v : plan.visits()) {
             if (v.place() == Place.ASHORE
                     && !problem.months().get(v.month()).ashorePaid()
                     && !plan.hauledMonths().contains(v.month())) {
@@ -107,8 +107,8 @@ public final class VisitCheck {
         }
     }
 
-    private List<List<PlannedVisit>> doneByWork() {
-        List<List<PlannedVisit>> done = new ArrayList<>();
+    private List<List<MonthVisit>> doneByWork() {
+        List<List<MonthVisit>> done = new ArrayList<>();
         for (int j = 0; j < problem.works().size(); j++) {
             int work = j;
             done.add(plan.visits().stream()
@@ -118,11 +118,11 @@ public final class VisitCheck {
         return done;
     }
 
-    private void followOns(List<List<PlannedVisit>> done) {
+    private void followOns(List<List<MonthVisit>> done) {
         for (FollowOn f : problem.followOns()) {
-            for (PlannedVisit v : done.get(f.trigger())) {
+            for (MonthVisit v : done.get(f.trigger())) {
                 int a = v.month() + f.minLagMonths();
-                int b = v.month() + f.maxLagMonths();
+                int b = Math.max(v.month() + f.maxLagMonths(), firstPossible(f.follower(), a));
                 boolean met = done.get(f.follower()).stream().anyMatch(u -> u.month() >= a && u.month() <= b);
                 if (b < problem.horizon() && !met) {
                     say(problem.works().get(f.follower()).name() + " does not follow "
@@ -130,6 +130,24 @@ public final class VisitCheck {
                 }
             }
         }
+    }
+
+    /** First month from the one given in which the next doing of a work is possible by place and season. */
+    private int firstPossible(int work, int from) {
+        Work w = problem.works().get(work);
+        var phase = w.phases().get(w.nextPhase());
+        for (int t = from; t < problem.horizon(); t++) {
+            int month = t;
+            boolean season =
+                    phase.season().contains(problem.firstMonth().plusMonths(t).getMonth());
+            boolean ruledOut = phase.places().stream()
+                    .noneMatch(p -> problem.months().get(month).possible(p)
+                            && !problem.demands().forbidden().contains(new VisitSlot(month, p)));
+            if (season && !ruledOut) {
+                return t;
+            }
+        }
+        return problem.horizon();
     }
 
     /** A run of months ashore needs a lift unless it touches a paid stay or the boat stood ashore when it began. */
@@ -156,7 +174,7 @@ public final class VisitCheck {
 
     private void cost(WorkCheck.Sums sums) {
         long visits = 0;
-        for (PlannedVisit v : plan.visits()) {
+        for (MonthVisit v : plan.visits()) {
             visits += v.place() == Place.AFLOAT
                     ? problem.tariff().callOutAfloatCents()
                     : problem.tariff().workVisitAshoreCents();
@@ -170,8 +188,8 @@ public final class VisitCheck {
         long setUps = 0;
         for (int t = 0; t < problem.horizon(); t++) {
             Set<Integer> points = new TreeSet<>();
-            for (PlannedVisit v : plan.visits()) {
-                for (PlannedWork w : v.month() == t ? v.works() : List.<PlannedWork>of()) {
+            for (MonthVisit v : plan.visits()) {
+                for (MonthWork w : v.month() == t ? v.works() : List.<MonthWork>of()) {
                     points.add(problem.works().get(w.work()).servicePoint());
                 }
             }

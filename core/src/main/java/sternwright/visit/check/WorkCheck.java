@@ -4,8 +4,9 @@ import java.util.List;
 import sternwright.visit.problem.LeftUntil;
 import sternwright.visit.problem.Life;
 import sternwright.visit.problem.MonthSpan;
-import sternwright.visit.problem.PlannedVisit;
-import sternwright.visit.problem.PlannedWork;
+import sternwright.visit.problem.MonthVisit;
+import sternwright.visit.problem.MonthWork;
+import sternwright.visit.problem.Place;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
 import sternwright.visit.problem.Work;
@@ -19,7 +20,7 @@ final class WorkCheck {
     private final VisitPlan plan;
     private final int index;
     private final Work work;
-    private final List<PlannedVisit> done;
+    private final List<MonthVisit> done;
     private final List<String> wrong;
 
     /** What the works cost, by cause. */
@@ -30,7 +31,7 @@ final class WorkCheck {
         long end;
     }
 
-    WorkCheck(VisitProblem problem, VisitPlan plan, int index, List<PlannedVisit> done, List<String> wrong) {
+    WorkCheck(VisitProblem problem, VisitPlan plan, int index, List<MonthVisit> done, List<String> wrong) {
         this.problem = problem;
         this.plan = plan;
         this.index = index;
@@ -47,16 +48,19 @@ final class WorkCheck {
         boolean first = true;
         int since = -1;
         int phase = work.nextPhase();
-        for (PlannedVisit v : done) {
+        for (MonthVisit v : done) {
             int found = v.works().stream()
                     .filter(w -> w.work() == index)
-                    .mapToInt(PlannedWork::phase)
+                    .mapToInt(MonthWork::phase)
                     .findFirst()
                     .orElse(-1);
             if (found != phase) {
                 say("is done in phase " + found + ", phase " + phase + " is next");
             }
             step(first, since, v.month(), sums, phase);
+            if (v.place() == Place.AFLOAT) {
+                sums.work += work.phases().get(phase).afloatExtraCents();
+            }
             since = v.month();
             first = false;
             phase = (phase + 1) % work.phases().size();
@@ -138,7 +142,7 @@ final class WorkCheck {
         return due;
     }
 
-    private boolean fits(int month, PlannedVisit visit) {
+    private boolean fits(int month, MonthVisit visit) {
         WorkPhase phase = work.phases().get(work.nextPhase());
         return phase.places().contains(visit.place())
                 && phase.season()
@@ -185,7 +189,7 @@ final class WorkCheck {
                 .mapToInt(LeftUntil::month)
                 .max()
                 .orElse(0);
-        for (PlannedVisit v : plan.visits()) {
+        for (MonthVisit v : plan.visits()) {
             if (v.month() >= left && fits(v.month(), v)) {
                 if (done.isEmpty() || done.get(0).month() > v.month()) {
                     say("has no known history and is not done at the first visit that fits it");

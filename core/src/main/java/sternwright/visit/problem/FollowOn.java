@@ -1,8 +1,9 @@
 package sternwright.visit.problem;
 
 /**
- * One work that must follow another: whenever the trigger is done, the follower is done within the lag. A lag that reaches
- * past the horizon asks for nothing.
+ * One work that must follow another: whenever the trigger is done, the follower is done within the lag. If it
+ * is possible in none of those months, by place and season, the lag runs on to the first month in which it is (alignment waits
+ * for the launch). A lag that reaches past the horizon asks for nothing.
  *
  * @param trigger index of the work that leads to the other
  * @param follower index of the work that must follow; its earliest fraction is 0

@@ -13,12 +13,7 @@ import java.util.List;
  * @param proof bound and status
  */
 public record VisitPlan(
-        List<PlannedVisit> visits,
-        List<Doing> doings,
-        List<Integer> hauledMonths,
-        int lifts,
-        CostSplit cost,
-        Proof proof)
+        List<MonthVisit> visits, List<Doing> doings, List<Integer> hauledMonths, int lifts, CostSplit cost, Proof proof)
         implements VisitAnswer {
     public VisitPlan {
         visits = List.copyOf(visits);

@@ -14,6 +14,7 @@ final class BranchAndBound {
     private static final int ROOT_STEPS = 60;
     private static final int ROOT_ROUNDS = 14;
     private static final int BRANCH_STEPS = 60;
+    private static final int CLEAR_STEPS = 60;
 
     private final PathModel model;
     private final SolveLimits limits;
@@ -202,6 +203,18 @@ final class BranchAndBound {
             search.improve(150);
         }
         Decision choice = branching.choose(branch.decision());
+        if (choice == null) {
+            search.from(likely());
+            bound.restart(0.3);
+            value = Math.max(value, bound.improve(CLEAR_STEPS, target(), this::late));
+            if (value >= target()) {
+                return;
+            }
+            choice = branching.choose(branch.decision());
+        }
+        if (choice == null) {
+            choice = branching.chooseAny(branch.decision());
+        }
         if (choice == null) {
             leaf(value);
             return;

@@ -31,10 +31,12 @@ final class Branching {
         if (setUp != null) {
             return setUp;
         }
-        Decision linked = linked(before);
-        if (linked != null) {
-            return linked;
-        }
+        return linked(before);
+    }
+
+    /** The next decision on anything left open, however clear it looks; null if nothing is left. */
+    @Nullable
+    Decision chooseAny(@Nullable Decision before) {
         Decision anyVisit = visit(before, -1);
         return anyVisit != null ? anyVisit : setUp(before, -1);
     }
@@ -80,13 +82,25 @@ final class Branching {
         return false;
     }
 
+    private boolean usable(int point, int month) {
+        for (int j = 0; j < model.works; j++) {
+            for (byte[] row : model.paths[j].servicePoint == point ? scope.fit[j] : new byte[0][]) {
+                if (row[month] != 0) {
+                    return true;
+                }
+            }
+        }
+        return false;
+    }
+
     private @Nullable Decision setUp(@Nullable Decision before, double least) {
         int best = -1;
         double bestScore = -1;
         for (int i = 0; i < scope.setUp.length; i++) {
             double average = bound.average[2 * horizon + i];
             double score = (undecided(average) + 1e-6) * (1 + model.setUp[i / horizon]);
-            if (scope.setUp[i] == HaulOut.FREE && undecided(average) > least && score > bestScore) {
+            boolean open = scope.setUp[i] == HaulOut.FREE && usable(i / horizon, i % horizon);
+            if (open && undecided(average) > least && score > bestScore) {
                 bestScore = score;
                 best = i;
             }

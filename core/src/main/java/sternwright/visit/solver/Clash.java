@@ -89,7 +89,7 @@ final class Clash {
         List<Work> works = new ArrayList<>();
         for (Work w : p.works()) {
             List<WorkPhase> free = w.phases().stream()
-                    .map(k -> new WorkPhase(k.places(), k.season(), 0))
+                    .map(k -> new WorkPhase(k.places(), k.season(), 0, 0))
                     .toList();
             works.add(new Work(w.name(), -1, w.life(), free, w.nextPhase(), 0, 0, w.rules()));
         }

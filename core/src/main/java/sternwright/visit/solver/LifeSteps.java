@@ -56,7 +56,14 @@ final class LifeSteps {
         return !work.life().bounded() || used(from, to) >= work.rules().earliestFraction() - SAME;
     }
 
-    /** The step that ends with the phase done in a month. */
+    /** The same step done afloat, with what that costs more. */
+    Doing afloat(Doing d) {
+        long extra = work.phases().get(d.phase()).afloatExtraCents();
+        return new Doing(
+                d.work(), d.phase(), d.from(), d.to(), d.workCents() + extra, d.unusedCents(), d.riskCents(), 0);
+    }
+
+    /** The step that ends with the phase done in a month, ashore or without extra cost. */
     Doing done(int index, int phase, int from, int to) {
         long cost = work.phases().get(phase).costCents();
         double unused = work.life().bounded() ? Math.max(0, 1 - used(from, to)) : 0;

@@ -21,6 +21,9 @@ final class PathModel {
     final int[] order;
 
     final FollowOn[] followOns;
+    /** First month from each month on in which the work is possible, by work. */
+    private final int[][] nextPossible;
+
     final List<List<FollowOn>> asTrigger = new ArrayList<>();
     final List<List<FollowOn>> asFollower = new ArrayList<>();
 
@@ -51,7 +54,21 @@ final class PathModel {
             asTrigger.get(f.trigger()).add(f);
             asFollower.get(f.follower()).add(f);
         }
+        nextPossible = new int[works][];
+        for (int j = 0; j < works; j++) {
+            nextPossible[j] = possibleFrom(paths[j].firstFit);
+        }
         order = ordered();
+    }
+
+    private int[] possibleFrom(byte[] fit) {
+        int[] next = new int[horizon];
+        int possible = horizon;
+        for (int t = horizon - 1; t >= 0; t--) {
+            possible = fit[t] != 0 ? t : possible;
+            next[t] = possible;
+        }
+        return next;
     }
 
     private int[] ordered() {
@@ -78,6 +95,16 @@ final class PathModel {
 
     /** Whether the follow-on asks for anything when its trigger is done in the month. */
     boolean asks(FollowOn f, int triggerMonth) {
-        return triggerMonth + f.maxLagMonths() < horizon;
+        return lastFollowing(f, triggerMonth) < horizon;
+    }
+
+    /**
+     * Last month in which the follower may be done: the lag, or if it is possible in none of those months the first in which it
+     * is; the horizon if that lies beyond.
+     */
+    int lastFollowing(FollowOn f, int triggerMonth) {
+        int first = triggerMonth + f.minLagMonths();
+        int possible = first < horizon ? nextPossible[f.follower()][first] : horizon;
+        return possible < horizon ? Math.max(possible, triggerMonth + f.maxLagMonths()) : horizon;
     }
 }

@@ -6,9 +6,9 @@ import java.util.List;
 import sternwright.visit.problem.BoatMonth;
 import sternwright.visit.problem.CostSplit;
 import sternwright.visit.problem.Doing;
+import sternwright.visit.problem.MonthVisit;
+import sternwright.visit.problem.MonthWork;
 import sternwright.visit.problem.Place;
-import sternwright.visit.problem.PlannedVisit;
-import sternwright.visit.problem.PlannedWork;
 import sternwright.visit.problem.Proof;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
@@ -27,7 +27,7 @@ final class PlanWriter {
     /** The plan of a schedule, with the proof given. */
     VisitPlan write(Schedule schedule, Proof proof) {
         List<Doing> doings = doings(schedule);
-        List<PlannedVisit> visits = visits(schedule, doings);
+        List<MonthVisit> visits = visits(schedule, doings);
         byte[] fixed = new byte[2 * horizon];
         for (int s = 0; s < 2 * horizon; s++) {
             fixed[s] = schedule.open[s] ? HaulOut.OPEN : HaulOut.CLOSED;
@@ -53,7 +53,8 @@ final class PlanWriter {
             int phases = problem.works().get(j).phases().size();
             int phase = problem.works().get(j).nextPhase();
             for (int t : schedule.months[j]) {
-                doings.add(steps.done(j, phase, from, t));
+                Doing done = steps.done(j, phase, from, t);
+                doings.add(slot(done, schedule) < horizon ? steps.afloat(done) : done);
                 from = t;
                 phase = (phase + 1) % phases;
             }
@@ -62,23 +63,23 @@ final class PlanWriter {
         return doings;
     }
 
-    private List<PlannedVisit> visits(Schedule schedule, List<Doing> doings) {
-        List<List<PlannedWork>> bySlot = new ArrayList<>();
+    private List<MonthVisit> visits(Schedule schedule, List<Doing> doings) {
+        List<List<MonthWork>> bySlot = new ArrayList<>();
         for (int s = 0; s < 2 * horizon; s++) {
             bySlot.add(new ArrayList<>());
         }
         for (Doing d : doings) {
             if (d.to() < horizon) {
-                bySlot.get(slot(d, schedule)).add(new PlannedWork(d.work(), d.phase()));
+                bySlot.get(slot(d, schedule)).add(new MonthWork(d.work(), d.phase()));
             }
         }
-        List<PlannedVisit> visits = new ArrayList<>();
+        List<MonthVisit> visits = new ArrayList<>();
         for (int t = 0; t < horizon; t++) {
             if (schedule.open[horizon + t]) {
-                visits.add(new PlannedVisit(t, Place.ASHORE, bySlot.get(horizon + t)));
+                visits.add(new MonthVisit(t, Place.ASHORE, bySlot.get(horizon + t)));
             }
             if (schedule.open[t]) {
-                visits.add(new PlannedVisit(t, Place.AFLOAT, bySlot.get(t)));
+                visits.add(new MonthVisit(t, Place.AFLOAT, bySlot.get(t)));
             }
         }
         return visits;
@@ -90,10 +91,10 @@ final class PlanWriter {
         return ashore ? horizon + d.to() : d.to();
     }
 
-    private CostSplit split(List<PlannedVisit> visits, List<Doing> doings, List<Integer> hauled, int lifts) {
+    private CostSplit split(List<MonthVisit> visits, List<Doing> doings, List<Integer> hauled, int lifts) {
         long fixed = 0;
         boolean[] opened = new boolean[Math.max(1, problem.servicePoints().size()) * horizon];
-        for (PlannedVisit v : visits) {
+        for (MonthVisit v : visits) {
             fixed += v.place() == Place.AFLOAT
                     ? problem.tariff().callOutAfloatCents()
                     : problem.tariff().workVisitAshoreCents();
@@ -122,7 +123,7 @@ final class PlanWriter {
     /** The schedule of a plan, to start a search from. */
     static Schedule read(VisitPlan plan, VisitProblem problem) {
         Schedule s = new Schedule(2 * problem.horizon(), problem.works().size());
-        for (PlannedVisit v : plan.visits()) {
+        for (MonthVisit v : plan.visits()) {
             s.open[v.place().ordinal() * problem.horizon() + v.month()] = true;
         }
         for (int j = 0; j < s.months.length; j++) {

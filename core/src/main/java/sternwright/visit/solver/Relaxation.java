@@ -227,7 +227,7 @@ final class Relaxation {
         }
         for (int j = 0; j < model.works; j++) {
             for (int k = 0; k < nodePrice[j].length; k++) {
-                fillNode(j, scope.fit[j][k], nodePrice[j][k], prices);
+                fillNode(j, k, scope.fit[j][k], prices);
             }
         }
     }
@@ -251,7 +251,7 @@ final class Relaxation {
             FollowOn f = model.followOns[(m - followBase) / horizon];
             int t = (m - followBase) % horizon;
             anyPlace[f.trigger()][t] += p;
-            for (int u = t + f.minLagMonths(); u <= t + f.maxLagMonths(); u++) {
+            for (int u = t + f.minLagMonths(); u <= model.lastFollowing(f, t); u++) {
                 anyPlace[f.follower()][u] -= p;
             }
         }
@@ -267,15 +267,17 @@ final class Relaxation {
         }
     }
 
-    private void fillNode(int j, byte[] fit, double[] node, double[] prices) {
+    private void fillNode(int j, int k, byte[] fit, double[] prices) {
+        double[] node = nodePrice[j][k];
+        double extra = model.paths[j].afloatExtra[k];
         double[] any = anyPlace[j];
         double[] ashore = ashoreOnly[j];
         for (int t = 0; t < horizon; t++) {
             int m = place(j, t);
             node[t] = switch (fit[t]) {
-                case 1 -> any[t] + prices[m];
+                case 1 -> any[t] + extra + prices[m];
                 case 2 -> any[t] + ashore[t] + prices[m + 1];
-                case 3 -> any[t] + Math.min(prices[m], ashore[t] + prices[m + 1]);
+                case 3 -> any[t] + Math.min(extra + prices[m], ashore[t] + prices[m + 1]);
                 default -> NONE;
             };
         }
@@ -288,7 +290,8 @@ final class Relaxation {
             int t = path.months[i];
             byte bits = scope.fit[j][path.phases[i]][t];
             int m = place(j, t);
-            boolean ashore = bits == 2 || bits == 3 && ashoreOnly[j][t] + prices[m + 1] < prices[m];
+            double extra = model.paths[j].afloatExtra[path.phases[i]];
+            boolean ashore = bits == 2 || bits == 3 && ashoreOnly[j][t] + prices[m + 1] < extra + prices[m];
             excess[ashore ? m + 1 : m] += 1;
             if (model.paths[j].servicePoint >= 0) {
                 excess[setUp(j, t)] += 1;
@@ -312,8 +315,8 @@ final class Relaxation {
             if (f.trigger() == j && model.asks(f, t)) {
                 excess[follow(i, t)] += 1;
             }
-            for (int u = t - f.maxLagMonths(); f.follower() == j && u <= t - f.minLagMonths(); u++) {
-                if (u >= 0 && model.asks(f, u)) {
+            for (int u = 0; f.follower() == j && u <= t - f.minLagMonths(); u++) {
+                if (model.asks(f, u) && t <= model.lastFollowing(f, u)) {
                     excess[follow(i, u)] -= 1;
                 }
             }

@@ -164,7 +164,10 @@ final class ScheduleBuilder {
         int g = w.servicePoint;
         for (int t = 0; t < horizon; t++) {
             int fit = w.fit[k][t];
-            double p = (fit & openBits[t]) != 0 ? 0 : mayOpen && fit != 0 ? opening[cheapestSlot(fit, t)] : NONE;
+            int held = fit & openBits[t];
+            double p = held != 0
+                    ? held == 1 ? w.afloatExtra[k] : 0
+                    : mayOpen && fit != 0 ? opening[cheapestSlot(fit, t)] : NONE;
             if (g >= 0 && pointUse[g * horizon + t] == 0) {
                 p += setUpShare * model.setUp[g];
             }
@@ -195,7 +198,7 @@ final class ScheduleBuilder {
             WorkPaths follower = model.paths[f.follower()];
             for (int t = 0; t < horizon && model.asks(f, t); t++) {
                 int a = t + f.minLagMonths();
-                int b = t + f.maxLagMonths();
+                int b = model.lastFollowing(f, t);
                 double extra = NONE;
                 if (!firstRound && built.done(f.follower(), a, b)) {
                     extra = 0;
@@ -227,7 +230,7 @@ final class ScheduleBuilder {
             for (int t : built.months[f.trigger()]) {
                 if (model.asks(f, t)) {
                     for (int m = 0; m <= t + f.minLagMonths(); m++) {
-                        last[m] = Math.min(last[m], t + f.maxLagMonths());
+                        last[m] = Math.min(last[m], model.lastFollowing(f, t));
                         mayEnd[m] = false;
                     }
                 }
@@ -251,6 +254,9 @@ final class ScheduleBuilder {
         }
         for (int j = 0; j < model.works; j++) {
             takeSlots(j, false);
+        }
+        for (int j = 0; j < model.works; j++) {
+            sum += afloatExtra(j);
         }
         for (int g = 0; g < model.points; g++) {
             for (int t = 0; t < horizon; t++) {
@@ -287,6 +293,19 @@ final class ScheduleBuilder {
             phase = w.next(phase);
         }
         return sum + w.end[phase][from];
+    }
+
+    /** What the doings cost more because no visit ashore is taken up in their month. */
+    private double afloatExtra(int j) {
+        WorkPaths w = model.paths[j];
+        double sum = 0;
+        for (int i = 0; i < built.months[j].length; i++) {
+            int k = built.phases[j][i];
+            int slot = horizon + built.months[j][i];
+            boolean ashore = (w.fit[k][slot - horizon] & 2) != 0 && fixed[slot] == HaulOut.OPEN;
+            sum += ashore ? 0 : w.afloatExtra[k];
+        }
+        return sum;
     }
 
     /** Works that fit one open place only take it; the others join a visit held anyway, else the cheaper. */

@@ -29,6 +29,9 @@ final class WorkPaths {
     /** Where the first phase could be done under the rules, whatever is struck out. */
     final byte[] firstFit;
 
+    /** What each phase costs more if done afloat. */
+    final double[] afloatExtra;
+
     /** First and last month that may follow, by month last done + 1. */
     final int[] first;
 
@@ -52,6 +55,8 @@ final class WorkPaths {
         step = new double[phases][horizon + 1][];
         end = new double[phases][horizon + 1];
         fit = new byte[phases][horizon];
+        afloatExtra =
+                work.phases().stream().mapToDouble(WorkPhase::afloatExtraCents).toArray();
         first = new int[horizon + 1];
         last = new int[horizon + 1];
         targets = new int[phases][horizon + 1][];
@@ -71,6 +76,12 @@ final class WorkPaths {
                 }
             }
         }
+        forbid(problem);
+        firstFit = fit[firstPhase].clone();
+        compact();
+    }
+
+    private void forbid(VisitProblem problem) {
         for (VisitSlot slot : problem.demands().forbidden()) {
             for (int k = 0; k < phases; k++) {
                 if (slot.month() < horizon) {
@@ -78,8 +89,6 @@ final class WorkPaths {
                 }
             }
         }
-        firstFit = fit[firstPhase].clone();
-        compact();
     }
 
     /** First month with a visit that fits the next doing, given the places visited by month; the horizon if none. */

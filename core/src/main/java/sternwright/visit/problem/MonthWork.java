@@ -6,4 +6,4 @@ package sternwright.visit.problem;
  * @param work index of the work
  * @param phase phase of its cycle
  */
-public record PlannedWork(int work, int phase) {}
+public record MonthWork(int work, int phase) {}

@@ -9,8 +9,8 @@ import java.util.List;
  * @param place afloat or ashore
  * @param works what is done, by index of work
  */
-public record PlannedVisit(int month, Place place, List<PlannedWork> works) {
-    public PlannedVisit {
+public record MonthVisit(int month, Place place, List<MonthWork> works) {
+    public MonthVisit {
         works = List.copyOf(works);
     }
 
