@@ -1,6 +1,7 @@
 package sternwright.season.planner;
 
 import java.util.List;
+import java.util.function.LongSupplier;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.season.Bound;
@@ -46,6 +47,11 @@ public final class SeasonPlanner {
          * @param spent spent part of the budget
          */
         boolean more(long made, double spent);
+
+        /** This share of the time, on a clock of nanoseconds that the caller brings. */
+        static BoundPace share(double share, LongSupplier nanoClock) {
+            return new TimedPace(share, nanoClock);
+        }
 
         /** So many steps in all, spread evenly. */
         static BoundPace steps(long steps) {
