@@ -1,0 +1,154 @@
+package sternwright.protection.report;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import sternwright.protection.anode.AlloyChoice;
+import sternwright.protection.anode.AnodeForecast;
+import sternwright.protection.anode.AnodeLife;
+import sternwright.protection.anode.RequiredMass;
+import sternwright.protection.circuit.Body;
+import sternwright.protection.diagnosis.Diagnoser;
+import sternwright.protection.diagnosis.Diagnosis;
+import sternwright.protection.fault.FaultList;
+import sternwright.protection.fault.FaultStudy;
+import sternwright.protection.judgement.PotentialJudge;
+import sternwright.protection.metal.AnodeAlloy;
+import sternwright.protection.metal.Metal;
+import sternwright.protection.register.BoatBody;
+import sternwright.protection.register.BoatCircuit;
+import sternwright.protection.register.CircuitCondition;
+import sternwright.protection.register.CircuitFromRegister;
+import sternwright.protection.solver.BodyState;
+import sternwright.protection.solver.CircuitSolver;
+import sternwright.protection.solver.CircuitState;
+import sternwright.protection.water.WaterResistance;
+
+/** Writes the protection report of a boat. */
+public final class ReportWriter {
+    private final CircuitFromRegister builder;
+
+    /** Writes with the catalogues of this builder. */
+    public ReportWriter(CircuitFromRegister builder) {
+        this.builder = builder;
+    }
+
+    /**
+     * Writes a report.
+     *
+     * @param request what it is made from
+     * @throws IllegalArgumentException in words, where water, metal, an override or a reading cannot be used
+     */
+    public ProtectionReport write(ReportRequest request) {
+        CircuitCondition now = request.condition();
+        BoatCircuit rest = builder.build(request.boat(), request.berth(), now);
+        BoatCircuit run = builder.build(request.boat(), request.berth(), now.underWay());
+        CircuitState state = CircuitSolver.solve(rest.circuit());
+        List<PartLine> parts = parts(rest, state, CircuitSolver.solve(run.circuit()));
+        AnodeLife life = AnodeLife.of(
+                builder, request.boat(), request.berth(), now, request.year(), request.history(), request.today());
+        Diagnosis diagnosis = request.observations().isEmpty()
+                ? null
+                : new Diagnoser(rest, FaultList.of(rest)).diagnose(request.observations());
+        boolean aluminium = rest.bodies().stream().anyMatch(b -> b.metal().family() == Metal.Family.ALUMINIUM);
+        return new ProtectionReport(
+                request.boat(),
+                request.berth(),
+                request.today(),
+                rest,
+                state,
+                parts,
+                life,
+                AlloyChoice.of(rest.water().salinity(), aluminium),
+                life.forecasts().stream()
+                        .map(f -> RequiredMass.of(f.body(), f.meanCurrentA(), 1, rest.water().temperatureC()))
+                        .toList(),
+                FaultStudy.of(rest),
+                diagnosis,
+                pocket(rest, state, life),
+                OwnerWords.of(parts, life, diagnosis));
+    }
+
+    private static List<PartLine> parts(BoatCircuit rest, CircuitState state, CircuitState running) {
+        List<PartLine> lines = new ArrayList<>();
+        boolean fresh = rest.water().fresh();
+        for (BoatBody b : rest.bodies()) {
+            if (!b.onBoard() || b.areaM2() == 0) {
+                continue;
+            }
+            BodyState s = state.body(b.id());
+            double run = running.body(b.id()).interfaceV();
+            lines.add(new PartLine(
+                    b,
+                    s.interfaceV(),
+                    s.metalV(),
+                    s.currentA(),
+                    run,
+                    PotentialJudge.judge(b.metal(), s.interfaceV(), fresh),
+                    PotentialJudge.judge(b.metal(), run, fresh)));
+        }
+        return lines;
+    }
+
+    /** The formulas an engineer trusts on sight, where they hold: resistance by shape, current by Ohm, life by Faraday. */
+    private static List<PocketCheck> pocket(BoatCircuit boat, CircuitState state, AnodeLife life) {
+        List<PocketCheck> checks = new ArrayList<>();
+        double rho = boat.water().resistivityOhmM();
+        for (BoatBody a : boat.anodes()) {
+            Body body = boat.circuit().body(a.id());
+            BodyState s = state.body(a.id());
+            checks.add(new PocketCheck(
+                    "resistance of " + a.id() + " to the water",
+                    String.format(Locale.ROOT, "R = 0.315 rho / sqrt(A) = 0.315 x %.3f / sqrt(%.3f)", rho, a.areaM2()),
+                    WaterResistance.compact(rho, a.areaM2()),
+                    body.waterOhm(),
+                    "ohm"));
+            if (boat.circuit().mutualResistances().isEmpty() && body.waterOhm() > 0) {
+                checks.add(new PocketCheck(
+                        "current of " + a.id(),
+                        String.format(
+                                Locale.ROOT,
+                                "I = (V far - V close) / R = (%.3f - %.3f) / %.3f",
+                                s.metalV(),
+                                s.interfaceV(),
+                                body.waterOhm()),
+                        (s.metalV() - s.interfaceV()) / body.waterOhm(),
+                        s.currentA(),
+                        "A"));
+            }
+        }
+        life.forecasts().forEach(f -> life(f, state, boat.water().temperatureC(), checks));
+        return checks;
+    }
+
+    private static void life(AnodeForecast f, CircuitState state, double temperatureC, List<PocketCheck> checks) {
+        AnodeAlloy alloy = f.body().metal().alloy();
+        Double mass = f.body().massKg();
+        double current = state.body(f.body().id()).currentA();
+        int half = 0;
+        while (half < f.median().size() && f.median().get(half) > f.remainingNow() - 0.25) {
+            half++;
+        }
+        if (alloy == null || mass == null || !(current > 0) || half == f.median().size()) {
+            return;
+        }
+        double capacity = alloy.capacityAhPerKg(temperatureC);
+        checks.add(new PocketCheck(
+                "months that " + f.body().id() + " takes to lose a quarter",
+                String.format(
+                        Locale.ROOT, "t = M u eps / I = %.2f x 0.25 x %.0f / %.4f / 730", mass, capacity, current),
+                mass * 0.25 * capacity / current / 730,
+                half,
+                "months"));
+    }
+
+    /** First anode to be half gone, if any will be in the time looked ahead. */
+    static Optional<AnodeForecast> first(AnodeLife life) {
+        return life.forecasts().stream()
+                .filter(f -> f.halfGone() != null)
+                .min(Comparator.comparing(f -> Objects.requireNonNull(f.halfGone())));
+    }
+}

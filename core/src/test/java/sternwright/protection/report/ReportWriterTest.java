@@ -1,0 +1,90 @@
+package sternwright.protection.report;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.time.Month;
+import java.util.List;
+import java.util.Objects;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.api.Test;
+import sternwright.boat.Boat;
+import sternwright.boat.ShorePower;
+import sternwright.history.BoatHistory;
+import sternwright.protection.anode.BoatYear;
+import sternwright.protection.diagnosis.Measurement;
+import sternwright.protection.diagnosis.Observation;
+import sternwright.protection.diagnosis.Quantity;
+import sternwright.protection.diagnosis.Setting;
+import sternwright.protection.metal.MetalCatalogue;
+import sternwright.protection.register.CircuitCondition;
+import sternwright.protection.register.CircuitFromRegister;
+import sternwright.protection.register.ProtectionBoats;
+
+class ReportWriterTest {
+    private static final LocalDate TODAY = LocalDate.of(2026, 4, 1);
+
+    private static ProtectionReport report(Boat boat, ShorePower shore, List<Observation> observations) {
+        ReportWriter writer = new ReportWriter(new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()));
+        return writer.write(new ReportRequest(
+                boat,
+                ProtectionBoats.sea(shore),
+                CircuitCondition.atBerth(Month.APRIL),
+                BoatYear.atBerth(),
+                BoatHistory.empty(boat.id()),
+                observations,
+                TODAY));
+    }
+
+    static List<Boat> boats() {
+        return List.of(
+                ProtectionBoats.saildrive(),
+                ProtectionBoats.twinSterndrive(),
+                ProtectionBoats.shaft(true),
+                ProtectionBoats.pod(),
+                ProtectionBoats.jet(),
+                ProtectionBoats.steel());
+    }
+
+    @ParameterizedTest
+    @MethodSource("boats")
+    void everyArrangementGetsAWholeReport(Boat boat) {
+        ProtectionReport r = report(boat, ShorePower.GALVANIC_ISOLATOR, List.of());
+        assertTrue(r.parts().size() >= 3);
+        assertEquals(r.circuit().anodes().size(), r.life().forecasts().size());
+        assertTrue(r.owner().stream().allMatch(s -> s.endsWith(".")), r.owner().toString());
+        assertTrue(r.faults().size() > 5);
+    }
+
+    @Test
+    void pocketFormulasStandBesideTheNetworkAndAgreeWhereTheyHold() {
+        ProtectionReport r = report(ProtectionBoats.saildrive(), ShorePower.NONE, List.of());
+        assertEquals(3, r.pocket().size());
+        for (PocketCheck c : r.pocket()) {
+            assertEquals(c.pocket(), c.network(), c.unit().equals("months") ? 1.5 : 1e-6 * Math.abs(c.network()), c.what());
+        }
+    }
+
+    @Test
+    void readingsAreDiagnosedAndToldToTheOwner() {
+        ProtectionReport r = report(
+                ProtectionBoats.saildrive(),
+                ShorePower.NONE,
+                List.of(
+                        Observation.of(new Measurement(Quantity.POTENTIAL_CLOSE, "main/leg", Setting.USUAL), -0.71),
+                        Observation.of(new Measurement(Quantity.POTENTIAL_CLOSE, "main/leg-anode", Setting.USUAL), -1.05)));
+        assertNotNull(r.diagnosis());
+        assertTrue(Objects.requireNonNull(r.diagnosis()).summary().contains("anode not connected"));
+        assertTrue(r.owner().stream().anyMatch(s -> s.contains("not connected")));
+    }
+
+    @Test
+    void anUnprotectedPodOnTheShoreEarthIsSaid() {
+        ProtectionReport r = report(ProtectionBoats.twinSterndrive(), ShorePower.EARTHED, List.of());
+        assertTrue(r.owner().get(0).startsWith("By calculation"));
+        assertTrue(r.owner().get(1).contains("renew"));
+    }
+}
