@@ -44,6 +44,8 @@ public final class CommandProgram {
     private static Map<String, Supplier<Object>> commands() {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("due", DueCommand::new);
+        commands.put("protect", ProtectCommand::new);
+        commands.put("circuit", CircuitCommand::new);
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("new", NewCommand::new);

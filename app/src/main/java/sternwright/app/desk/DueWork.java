@@ -16,6 +16,7 @@ import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
 import sternwright.due.Due;
 import sternwright.due.DueList;
+import sternwright.due.WearDate;
 import sternwright.history.BoatHistory;
 import sternwright.service.Rule;
 import sternwright.service.RuleBook;
@@ -26,6 +27,7 @@ import sternwright.yard.Use;
 public final class DueWork {
     private final YardFiles files;
     private final RuleBook book;
+    private final ProtectBoat protection;
 
     /**
      * Opens the rule book of a yard.
@@ -34,6 +36,7 @@ public final class DueWork {
      */
     public DueWork(YardFiles files) {
         this.files = files;
+        this.protection = new ProtectBoat(files);
         this.book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
     }
 
@@ -62,7 +65,13 @@ public final class DueWork {
     public List<Due> of(Boat boat, BoatHistory history, LocalDate today) {
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())), boat.berthId());
         Use use = there(files.yard().use(boat.use()), boat.use());
-        return DueList.of(boat, berth, use, files.yard().season(), book::forPart, history, Map.of(), today);
+        return DueList.of(
+                boat, berth, use, files.yard().season(), book::forPart, history, wear(boat, history, today), today);
+    }
+
+    /** Anodes fall due when they are half gone, as weighed or predicted; every other part by its rules alone. */
+    private Map<PartRef, WearDate> wear(Boat boat, BoatHistory history, LocalDate today) {
+        return protection.wear(boat, history, today);
     }
 
     /**

@@ -47,6 +47,21 @@ public record Paper(String fileName, String title, String html, String printable
         return paper("estimate", estimate.number(), title, foot, figures, Map.of("estimate", estimate, "f", figures));
     }
 
+    /**
+     * The protection report.
+     *
+     * @param sheet the report with its yard
+     * @param figures formats of the reader
+     * @return the paper
+     */
+    public static Paper of(ProtectionSheet sheet, Figures figures) {
+        String title = "Protection report " + sheet.report().boat().name() + " "
+                + sheet.report().today();
+        String number = sheet.report().boat().id() + "-" + sheet.report().today();
+        String foot = foot(title, sheet.yardName(), sheet.invented());
+        return paper("protection", number, title, foot, figures, Map.of("sheet", sheet, "f", figures));
+    }
+
     private static String foot(String title, String yard, boolean invented) {
         return title + " \u00b7 " + yard + (invented ? " \u00b7 invented" : "");
     }

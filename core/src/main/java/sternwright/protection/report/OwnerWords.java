@@ -36,7 +36,9 @@ final class OwnerWords {
         }
         StringBuilder s = new StringBuilder("By calculation ");
         if (!under.isEmpty()) {
-            s.append(list(under)).append(under.size() == 1 ? " is" : " are").append(" not fully protected at the berth");
+            s.append(list(under))
+                    .append(under.size() == 1 ? " is" : " are")
+                    .append(" not fully protected at the berth");
         }
         if (!over.isEmpty()) {
             s.append(under.isEmpty() ? "" : ", and ")
@@ -50,7 +52,8 @@ final class OwnerWords {
     private static List<String> named(List<PartLine> parts, Protection state) {
         return parts.stream()
                 .filter(p -> p.atBerth().state() == state)
-                .map(p -> "the " + p.body().name() + (p.body().ref() == null ? "" : " (" + p.body().ref().installationId() + ")"))
+                .map(p -> "the " + p.body().name()
+                        + (p.body().ref() == null ? "" : " (" + p.body().ref().installationId() + ")"))
                 .distinct()
                 .toList();
     }
@@ -65,7 +68,9 @@ final class OwnerWords {
         if (life.forecasts().isEmpty()) {
             return "The register knows no anode on this boat. Bare metal under water without one wastes.";
         }
-        return ReportWriter.first(life).map(OwnerWords::renewal).orElse("None of the anodes will be half gone within five years.");
+        return ReportWriter.first(life)
+                .map(OwnerWords::renewal)
+                .orElse("None of the anodes will be half gone within five years.");
     }
 
     private static String renewal(AnodeForecast f) {
@@ -75,9 +80,13 @@ final class OwnerWords {
         }
         LocalDate early = f.early80() == null ? half : f.early80();
         LocalDate late = f.late80();
-        return "The first anode to renew is the " + f.body().name() + ", about " + month(half) + " (between " + month(early) + " and "
-                + (late == null ? "later than five years ahead" : month(late)) + "); it is renewed when half gone, and it is "
-                + (f.how().startsWith("measured") ? "foretold from its own weight." : "foretold by calculation until it has been weighed.");
+        return "The first anode to renew is the " + f.body().name() + ", about " + month(half) + " (between "
+                + month(early) + " and "
+                + (late == null ? "later than five years ahead" : month(late))
+                + "); it is renewed when half gone, and it is "
+                + (f.how().startsWith("measured")
+                        ? "foretold from its own weight."
+                        : "foretold by calculation until it has been weighed.");
     }
 
     private static String month(LocalDate day) {

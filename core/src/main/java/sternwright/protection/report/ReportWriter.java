@@ -64,7 +64,8 @@ public final class ReportWriter {
                 life,
                 AlloyChoice.of(rest.water().salinity(), aluminium),
                 life.forecasts().stream()
-                        .map(f -> RequiredMass.of(f.body(), f.meanCurrentA(), 1, rest.water().temperatureC()))
+                        .map(f -> RequiredMass.of(
+                                f.body(), f.meanCurrentA(), 1, rest.water().temperatureC()))
                         .toList(),
                 FaultStudy.of(rest),
                 diagnosis,
@@ -132,7 +133,10 @@ public final class ReportWriter {
         while (half < f.median().size() && f.median().get(half) > f.remainingNow() - 0.25) {
             half++;
         }
-        if (alloy == null || mass == null || !(current > 0) || half == f.median().size()) {
+        if (alloy == null
+                || mass == null
+                || !(current > 0)
+                || half == f.median().size()) {
             return;
         }
         double capacity = alloy.capacityAhPerKg(temperatureC);

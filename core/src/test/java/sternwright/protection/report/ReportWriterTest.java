@@ -8,9 +8,9 @@ import java.time.LocalDate;
 import java.time.Month;
 import java.util.List;
 import java.util.Objects;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.junit.jupiter.api.Test;
 import sternwright.boat.Boat;
 import sternwright.boat.ShorePower;
 import sternwright.history.BoatHistory;
@@ -28,7 +28,8 @@ class ReportWriterTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 4, 1);
 
     private static ProtectionReport report(Boat boat, ShorePower shore, List<Observation> observations) {
-        ReportWriter writer = new ReportWriter(new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()));
+        ReportWriter writer =
+                new ReportWriter(new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()));
         return writer.write(new ReportRequest(
                 boat,
                 ProtectionBoats.sea(shore),
@@ -64,7 +65,8 @@ class ReportWriterTest {
         ProtectionReport r = report(ProtectionBoats.saildrive(), ShorePower.NONE, List.of());
         assertEquals(3, r.pocket().size());
         for (PocketCheck c : r.pocket()) {
-            assertEquals(c.pocket(), c.network(), c.unit().equals("months") ? 1.5 : 1e-6 * Math.abs(c.network()), c.what());
+            assertEquals(
+                    c.pocket(), c.network(), c.unit().equals("months") ? 1.5 : 1e-6 * Math.abs(c.network()), c.what());
         }
     }
 
@@ -75,7 +77,8 @@ class ReportWriterTest {
                 ShorePower.NONE,
                 List.of(
                         Observation.of(new Measurement(Quantity.POTENTIAL_CLOSE, "main/leg", Setting.USUAL), -0.71),
-                        Observation.of(new Measurement(Quantity.POTENTIAL_CLOSE, "main/leg-anode", Setting.USUAL), -1.05)));
+                        Observation.of(
+                                new Measurement(Quantity.POTENTIAL_CLOSE, "main/leg-anode", Setting.USUAL), -1.05)));
         assertNotNull(r.diagnosis());
         assertTrue(Objects.requireNonNull(r.diagnosis()).summary().contains("anode not connected"));
         assertTrue(r.owner().stream().anyMatch(s -> s.contains("not connected")));

@@ -1,0 +1,116 @@
+package sternwright.app.paper;
+
+import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import sternwright.app.paper.drawing.AnodeCurve;
+import sternwright.app.paper.drawing.PotentialScale;
+import sternwright.finding.Severity;
+import sternwright.protection.anode.AnodeForecast;
+import sternwright.protection.anode.RequiredMass;
+import sternwright.protection.fault.FaultEffect;
+import sternwright.protection.metal.ReferenceElectrode;
+import sternwright.protection.register.BoatJoint;
+import sternwright.protection.report.Limits;
+import sternwright.protection.report.PartLine;
+import sternwright.protection.report.ProtectionReport;
+
+/**
+ * A protection report as it is printed.
+ *
+ * @param report the report
+ * @param electrode what potentials are given against
+ * @param yardName whose paper it is
+ * @param invented whether the yard is a demonstration
+ */
+public record ProtectionSheet(
+        ProtectionReport report, ReferenceElectrode electrode, String yardName, boolean invented) {
+    private static final int FAULTS = 16;
+
+    /** The circuit on its millivolt scale. */
+    public String scale() {
+        return PotentialScale.of(report, electrode);
+    }
+
+    /** The course of each anode. */
+    public List<String> curves() {
+        return report.life().forecasts().stream().map(AnodeCurve::of).toList();
+    }
+
+    /** A potential in millivolts against the electrode shown. */
+    public String millivolts(double silverChlorideV) {
+        return Long.toString(Math.round(electrode.fromSilverChlorideV(silverChlorideV) * 1000))
+                .replace('-', '\u2212');
+    }
+
+    /** A limit in millivolts, empty where there is none. */
+    public String limit(@Nullable Double silverChlorideV) {
+        return silverChlorideV == null ? "" : millivolts(silverChlorideV);
+    }
+
+    /** A current in milliamperes. */
+    public String milliamps(double amps) {
+        return String.format(Locale.ROOT, "%.1f", amps * 1000).replace('-', '\u2212');
+    }
+
+    /** A figure with three digits. */
+    public String figure(double value) {
+        double size = Math.abs(value);
+        String form = size >= 100 ? "%.0f" : size >= 10 ? "%.1f" : size >= 1 ? "%.2f" : "%.3g";
+        return String.format(Locale.ROOT, form, value).replace('-', '\u2212');
+    }
+
+    /** Parts whose judgement asks for something, at the berth. */
+    public List<PartLine> wanting() {
+        return report.parts().stream()
+                .filter(p -> p.atBerth().severity() != Severity.FINE)
+                .toList();
+    }
+
+    /** The faults that do most. */
+    public List<FaultEffect> faults() {
+        return report.faults().stream().limit(FAULTS).toList();
+    }
+
+    /** Joints that must stay open and do. */
+    public String isolations() {
+        return String.join(
+                "; ",
+                report.circuit().joints().stream()
+                        .filter(j -> !j.link().conducts())
+                        .map(BoatJoint::name)
+                        .toList());
+    }
+
+    /** The mass an anode would need. */
+    public String mass(AnodeForecast f) {
+        return report.masses().stream()
+                .filter(m -> m.body().id().equals(f.body().id()))
+                .map(RequiredMass::words)
+                .findFirst()
+                .orElse("");
+    }
+
+    /** Water in one line. */
+    public String water() {
+        return report.circuit().water().words() + " of "
+                + figure(report.circuit().water().resistivityOhmM())
+                + " \u03a9\u00a0m at " + figure(report.circuit().water().temperatureC()) + " °C (salinity "
+                + figure(report.circuit().water().salinity()) + ")";
+    }
+
+    /** What the model cannot see. */
+    public List<String> limits() {
+        return Limits.ofTheModel();
+    }
+
+    /** How readings are taken. */
+    public List<String> howToMeasure() {
+        return Limits.howToMeasure();
+    }
+
+    /** What can hurt. */
+    public List<String> cautions() {
+        return Limits.cautions();
+    }
+}
