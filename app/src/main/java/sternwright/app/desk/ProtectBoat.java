@@ -56,7 +56,12 @@ public final class ProtectBoat {
                     .write(new ReportRequest(
                             boat, berth, condition, year(boat, berth), history, request.readings(), request.today()));
         } catch (IllegalArgumentException e) {
-            throw BadInput.of("boats/" + boat.id() + ".yaml", String.valueOf(e.getMessage()), "", "");
+            String said = String.valueOf(e.getMessage()).strip();
+            throw BadInput.of(
+                    "boats/" + boat.id() + ".yaml",
+                    said.endsWith(".") ? said.substring(0, said.length() - 1) : said,
+                    "",
+                    "");
         }
     }
 

@@ -50,7 +50,8 @@ public record ProtectionSheet(
 
     /** A current in milliamperes. */
     public String milliamps(double amps) {
-        return String.format(Locale.ROOT, "%.1f", amps * 1000).replace('-', '\u2212');
+        double shown = Math.abs(amps) < 5e-5 ? 0 : amps * 1000;
+        return String.format(Locale.ROOT, "%.1f", shown).replace('-', '\u2212');
     }
 
     /** A figure with three digits. */

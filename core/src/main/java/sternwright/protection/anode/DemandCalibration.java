@@ -23,6 +23,12 @@ import sternwright.protection.register.BoatBody;
  * @param spells number of spells it rests on
  */
 public record DemandCalibration(double demand, double logSpread, double loss, double lossSpread, int spells) {
+    /** Standard deviation of the logarithm of wastage before any weighing: an 80 % range of a factor of two and a bit. */
+    private static final double UNMEASURED = 0.58;
+
+    /** Share of the spread that lies in the demand; the rest in the loss, for boats whose current hangs on resistances. */
+    private static final double OF_DEMAND = 0.43;
+
     private static final double PRIOR_DEMAND = 0.48;
     private static final double PRIOR_LOSS = 0.25;
     private static final double OF_ONE_SPELL = 0.25;
@@ -32,7 +38,7 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
 
     /** What is known without any weighing. */
     public static DemandCalibration none() {
-        return new DemandCalibration(1, PRIOR_DEMAND, 1, PRIOR_LOSS, 0);
+        return new DemandCalibration(1, OF_DEMAND * UNMEASURED, 1, (1 - OF_DEMAND) * UNMEASURED, 0);
     }
 
     /** Demand at the lower end of the 80 % range: anodes last longest. */
@@ -47,12 +53,12 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
 
     /** Loss to go with {@link #low}. */
     public double lowLoss() {
-        return loss * Math.exp(-NORMAL_80 * lossSpread / 2);
+        return loss * Math.exp(-NORMAL_80 * lossSpread);
     }
 
     /** Loss to go with {@link #high}. */
     public double highLoss() {
-        return loss * Math.exp(NORMAL_80 * lossSpread / 2);
+        return loss * Math.exp(NORMAL_80 * lossSpread);
     }
 
     /** Fits the demand to weighings; those of one spell count together. */
@@ -79,12 +85,12 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
                             / lost(before(problem, spell).withDemand(k), spell))
                     * each;
         }
-        double onward = YEAR_TO_YEAR * YEAR_TO_YEAR;
+        double spread = Math.sqrt(1 / demandPrecision + YEAR_TO_YEAR * YEAR_TO_YEAR);
         return new DemandCalibration(
                 Math.exp(demand / demandPrecision),
-                Math.sqrt(1 / demandPrecision + onward),
+                OF_DEMAND * spread,
                 Math.exp(loss / lossPrecision),
-                Math.sqrt(1 / lossPrecision),
+                (1 - OF_DEMAND) * spread,
                 spells.size());
     }
 

@@ -16,6 +16,9 @@ public final class PotentialJudge {
     /** In reach of the limit, but not there. */
     private static final double NEAR_V = 0.05;
 
+    /** Above its free potential by more than this, a noble metal is driven. */
+    private static final double DRIVEN_V = 0.03;
+
     private static final Source SHIFT = new Source(
             "small-craft practice: at least 200 mV more negative than the part's own free potential",
             "fresh water has no agreed absolute figures",
@@ -52,11 +55,12 @@ public final class PotentialJudge {
         boolean reached = potentialV <= limit;
         return new MetalJudgement(
                 reached ? Protection.PROTECTED : Protection.UNDER,
-                severity(metal, potentialV, limit),
+                severity(metal, potentialV, limit, fresh),
                 potentialV,
                 limit,
                 notBelow,
-                words(metal, potentialV, reached ? "at or below" : "above", limit),
+                words(metal, potentialV, reached ? "at or below" : "above", limit)
+                        + remark(metal, potentialV, fresh, reached),
                 source);
     }
 
@@ -65,13 +69,29 @@ public final class PotentialJudge {
         return fresh ? metal.freePotentialV(true) - FRESH_WATER_SHIFT_V : criterion.protectedAtV();
     }
 
-    /** Noble metals waste slowly without protection; aluminium and iron do not. */
-    private static Severity severity(Metal metal, double potentialV, double limit) {
+    /** Iron and aluminium waste without protection; noble metals last by themselves unless something drives them. */
+    private static Severity severity(Metal metal, double potentialV, double limit, boolean fresh) {
         if (potentialV <= limit) {
             return Severity.FINE;
         }
-        boolean base = metal.family() == Metal.Family.ALUMINIUM || metal.family() == Metal.Family.IRON;
-        return potentialV <= limit + NEAR_V || !base ? Severity.WATCH : Severity.ACT;
+        if (base(metal)) {
+            return potentialV <= limit + NEAR_V ? Severity.WATCH : Severity.ACT;
+        }
+        return potentialV > metal.freePotentialV(fresh) + DRIVEN_V ? Severity.ACT : Severity.FINE;
+    }
+
+    private static boolean base(Metal metal) {
+        return metal.family() == Metal.Family.ALUMINIUM || metal.family() == Metal.Family.IRON;
+    }
+
+    /** What a noble metal above its limit means. */
+    private static String remark(Metal metal, double potentialV, boolean fresh, boolean reached) {
+        if (reached || base(metal)) {
+            return "";
+        }
+        return potentialV > metal.freePotentialV(fresh) + DRIVEN_V
+                ? "; it lies above the potential it takes by itself, so something drives it to waste"
+                : "; by itself it wastes slowly and lasts without";
     }
 
     private static String words(Metal metal, double potentialV, String side, double limit) {

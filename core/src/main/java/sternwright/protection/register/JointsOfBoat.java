@@ -82,7 +82,15 @@ final class JointsOfBoat {
     }
 
     private Kind kind(String a, String b) {
-        return body(a).anode() || body(b).anode() ? Kind.ANODE_JOINT : Kind.BONDING;
+        if (body(a).anode() || body(b).anode()) {
+            return Kind.ANODE_JOINT;
+        }
+        List<String> turning = List.of("propeller", "folding-propeller", "shaft", "jet-impeller");
+        if (turning.contains(body(a).kind()) || turning.contains(body(b).kind())) {
+            return Kind.SHAFT_LINE;
+        }
+        boolean engines = body(a).kind().equals("engine") && body(b).kind().equals("engine");
+        return engines ? Kind.BATTERY_NEGATIVE : Kind.BONDING;
     }
 
     private static double usualOhm(Kind kind) {

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import sternwright.finding.Severity;
 import sternwright.protection.anode.AnodeForecast;
 import sternwright.protection.anode.AnodeLife;
 import sternwright.protection.diagnosis.Diagnosis;
@@ -32,7 +33,7 @@ final class OwnerWords {
         List<String> under = named(parts, Protection.UNDER);
         List<String> over = named(parts, Protection.OVER);
         if (under.isEmpty() && over.isEmpty()) {
-            return "By calculation all the metal under water is protected at its berth.";
+            return "By calculation all the metal under water that needs protection has it at the berth.";
         }
         StringBuilder s = new StringBuilder("By calculation ");
         if (!under.isEmpty()) {
@@ -51,11 +52,19 @@ final class OwnerWords {
 
     private static List<String> named(List<PartLine> parts, Protection state) {
         return parts.stream()
-                .filter(p -> p.atBerth().state() == state)
+                .filter(p -> p.atBerth().state() == state && p.atBerth().severity() != Severity.FINE)
                 .map(p -> "the " + p.body().name()
-                        + (p.body().ref() == null ? "" : " (" + p.body().ref().installationId() + ")"))
+                        + (several(parts) ? " (" + p.body().id() + ")" : ""))
                 .distinct()
                 .toList();
+    }
+
+    private static boolean several(List<PartLine> parts) {
+        return parts.stream()
+                        .map(p -> p.body().id().replaceFirst("/.*", ""))
+                        .distinct()
+                        .count()
+                > 1;
     }
 
     private static String list(List<String> names) {

@@ -36,14 +36,18 @@ class PotentialJudgeTest {
     }
 
     @Test
-    void baseMetalWithoutProtectionIsActedOnNobleIsWatched() {
+    void baseMetalWithoutProtectionIsActedOnNobleOnlyWhenDriven() {
         assertEquals(
                 Severity.ACT,
                 PotentialJudge.judge(MetalCatalogue.standard().metal("aluminium-casting"), -0.71, false)
                         .severity());
         assertEquals(
-                Severity.WATCH,
+                Severity.FINE,
                 PotentialJudge.judge(MetalCatalogue.standard().metal("bronze"), -0.3, false)
+                        .severity());
+        assertEquals(
+                Severity.ACT,
+                PotentialJudge.judge(MetalCatalogue.standard().metal("bronze"), -0.064, false)
                         .severity());
     }
 

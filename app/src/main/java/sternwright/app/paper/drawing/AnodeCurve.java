@@ -51,7 +51,7 @@ public final class AnodeCurve {
     private String draw() {
         out.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"anode\" viewBox=\"0 0 %d %d\" width=\"306\" height=\"160\""
-                        + " font-family=\"Source Serif 4\" font-size=\"10.5\" role=\"img\"><title>%s</title>",
+                        + " font-family=\"'Source Serif 4'\" font-size=\"10.5\" role=\"img\"><title>%s</title>",
                 WIDTH, HEIGHT, escape(words())));
         out.append(format(
                 "<text class=\"ink\" fill=\"#1c1813\" font-size=\"12\" x=\"0\" y=\"14\">%s</text>",
@@ -74,7 +74,7 @@ public final class AnodeCurve {
         for (int percent = 0; percent <= 100; percent += 25) {
             double at = y(percent / 100.0);
             out.append(format(
-                    "<path class=\"grid\" stroke=\"#d5ccbd\" stroke-width=\"0.6\" d=\"M%d,%.1f H%d\"/>",
+                    "<path class=\"rule\" stroke=\"#d5ccbd\" stroke-width=\"0.6\" d=\"M%d,%.1f H%d\"/>",
                     LEFT, at, RIGHT));
             out.append(format(
                     "<text class=\"soft\" fill=\"%s\" text-anchor=\"end\" x=\"%d\" y=\"%.1f\">%d %%</text>",
@@ -86,7 +86,11 @@ public final class AnodeCurve {
             String anchor = m == 0 ? "start" : m + step > months ? "end" : "middle";
             out.append(format(
                     "<text class=\"soft\" fill=\"%s\" text-anchor=\"%s\" x=\"%.1f\" y=\"%d\">%s</text>",
-                    INK, anchor, x(m), BOTTOM + 16, month(day)));
+                    INK,
+                    anchor,
+                    x(m),
+                    BOTTOM + 16,
+                    step == 12 && m > 0 ? Integer.toString(day.getYear()) : month(day)));
         }
     }
 

@@ -59,7 +59,7 @@ public final class PotentialScale {
         int height = TOP + ROW * parts.size() + 12;
         out.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"scale\" viewBox=\"0 0 %d %d\" width=\"637\" height=\"%.0f\""
-                        + " font-family=\"Source Serif 4\" font-size=\"12\" role=\"img\">",
+                        + " font-family=\"'Source Serif 4'\" font-size=\"12\" role=\"img\">",
                 WIDTH, height, height * 637.0 / WIDTH));
         out.append("<title>").append(escape(words(parts))).append("</title>");
         axis(height);
@@ -103,7 +103,7 @@ public final class PotentialScale {
         for (double shown = first; shown + offset <= highV + 1e-9; shown += step) {
             double at = x(shown + offset);
             out.append(format(
-                    "<path class=\"grid\" stroke=\"#d5ccbd\" stroke-width=\"0.6\" d=\"M%.1f,%d V%d\"/>",
+                    "<path class=\"rule\" stroke=\"#d5ccbd\" stroke-width=\"0.6\" d=\"M%.1f,%d V%d\"/>",
                     at, TOP - 6, height - 10));
             out.append(format(
                     "<text class=\"soft\" fill=\"%s\" font-size=\"10.5\" text-anchor=\"middle\" x=\"%.1f\" y=\"%d\">%s</text>",
@@ -115,8 +115,8 @@ public final class PotentialScale {
         out.append(format(
                 "<text class=\"soft\" fill=\"%s\" font-size=\"10.5\" x=\"0\" y=\"%d\">part</text>", INK, TOP - 11));
         out.append(format(
-                "<text class=\"soft\" fill=\"%s\" font-size=\"10.5\" x=\"%d\" y=\"%d\">at the berth, current</text>",
-                INK, RIGHT + 14, TOP - 11));
+                "<text class=\"soft\" fill=\"%s\" font-size=\"10.5\" x=\"%d\" y=\"15\">at the berth, current</text>",
+                INK, RIGHT + 14));
     }
 
     /** Where the metal is protected: from its limit down to where too much begins, or to the end of the scale. */
@@ -191,8 +191,10 @@ public final class PotentialScale {
     }
 
     private static String milliamps(double amps) {
-        double mA = amps * 1000;
-        return (Math.abs(mA) < 9.95 ? String.format(Locale.ROOT, "%.1f", mA) : Long.toString(Math.round(mA)))
+        double mA = Math.abs(amps) < 5e-5 ? 0 : amps * 1000;
+        return (mA == 0
+                        ? "0"
+                        : Math.abs(mA) < 9.95 ? String.format(Locale.ROOT, "%.1f", mA) : Long.toString(Math.round(mA)))
                 .replace('-', '\u2212');
     }
 
