@@ -26,7 +26,8 @@ class B01_MetalUnderWaterTest {
     void writeYard() throws IOException {
         told = new Told("2026-04-01");
         assertEquals(0, told.run("new", "yard", folder.resolve("yard").toString()));
-        assertEquals(0, run("new", "boat", "--arrangement", "saildrive", "--id", "grey-plover", "--name", "Grey Plover"));
+        assertEquals(
+                0, run("new", "boat", "--arrangement", "saildrive", "--id", "grey-plover", "--name", "Grey Plover"));
         Files.writeString(
                 folder.resolve("yard/berths.yaml"),
                 "    water:\n      salinity-psu: 33\n      temperature-c: [7, 7, 7, 9, 11, 14, 16, 17, 16, 14, 11, 9]\n",
@@ -141,7 +142,8 @@ class B01_MetalUnderWaterTest {
         assertEquals(-0.00377651, json().get("linkCurrentA").get("join").asDouble(), 1e-8);
         assertEquals(0, told.run("circuit", file.toString()), told::all);
         assertTrue(told.out().contains("-0.545375"), told::all);
-        Files.writeString(file, couple.replace("\"areaM2\": 0.001", "\"areaM2\": -1").replace("\"ohm\": 1e-6", "\"ohm\": -2"));
+        Files.writeString(
+                file, couple.replace("\"areaM2\": 0.001", "\"areaM2\": -1").replace("\"ohm\": 1e-6", "\"ohm\": -2"));
         assertEquals(2, told.run("circuit", file.toString()));
         assertTrue(told.err().contains("area is -1.0") && told.err().contains("resistance is -2.0"), told::all);
         Files.writeString(file, couple.replace("\"areaM2\": 0.001", "\"areaM2\": \"big\""));
