@@ -15,6 +15,9 @@ import sternwright.protection.circuit.Link;
  * Finds the one state of a protection circuit. Made once for a circuit, it may be asked many times and by several threads.
  */
 public final class CircuitSolver {
+    private static final int PATIENCE = 30;
+    private static final int MOST_STEPS = 400;
+
     private final Circuit circuit;
     private final Network network;
     private final Map<String, Integer> linkIndex;
@@ -60,22 +63,43 @@ public final class CircuitSolver {
 
     private CircuitState run(@Nullable CircuitState start) {
         Newton newton = new Newton(network);
-        if (start == null) {
-            ColdStart.set(network, newton.v);
-        } else {
-            for (int b = 0; b < network.bodies(); b++) {
-                newton.v[network.node[b]] = start.metalV(b);
-                newton.j[b] = start.currentA(b);
+        if (start != null) {
+            warm(newton, start);
+            if (newton.run(PATIENCE)) {
+                return state(newton);
             }
+            // The other circuit lay too far away to help.
+            newton = new Newton(network);
         }
-        if (!newton.run()) {
+        ColdStart.set(network, newton.v);
+        if (!newton.run(MOST_STEPS)) {
             throw new IllPosedCircuitException(List.of(new CircuitProblem(
                     "circuit",
-                    "the solution did not settle within " + newton.steps + " steps, imbalance " + newton.residualA()
+                    "the solution did not settle within " + MOST_STEPS + " steps, imbalance " + newton.residualA()
                             + " A",
                     "Look for values far outside what metal in water can have")));
         }
         return state(newton);
+    }
+
+    private void warm(Newton newton, CircuitState start) {
+        for (int b = 0; b < network.bodies(); b++) {
+            newton.v[network.node[b]] = start.metalV(b);
+        }
+        for (int b = 0; b < network.bodies(); b++) {
+            newton.j[b] = startCurrentA(b, start, newton.v[network.node[b]]);
+        }
+    }
+
+    /**
+     * A current to start from that keeps the interface where it was: potentials carry over from circuit to circuit where resistances have
+     * changed, currents do not.
+     */
+    private double startCurrentA(int body, CircuitState start, double metalV) {
+        if (network.currentUnknown[body] >= 0 || network.waterOhm[body] == 0) {
+            return network.currentUnknown[body] >= 0 ? 0 : start.currentA(body);
+        }
+        return (metalV - start.interfaceV(body)) / network.waterOhm[body];
     }
 
     private CircuitState state(Newton newton) {

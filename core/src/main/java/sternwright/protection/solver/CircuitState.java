@@ -49,6 +49,10 @@ public final class CircuitState {
         return metalV[place];
     }
 
+    double interfaceV(int place) {
+        return interfaceV[place];
+    }
+
     double currentA(int place) {
         return bodyA[place];
     }

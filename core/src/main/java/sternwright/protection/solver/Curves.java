@@ -6,8 +6,14 @@ import sternwright.protection.circuit.Reaction;
 
 /** The polarisation curves of all bodies in flat arrays, made for fast evaluation. */
 final class Curves {
-    /** Beyond this exponent a Tafel line is continued as a straight line, so that no trial overflows. */
-    private static final double STEEPEST = 200;
+    /**
+     * Beyond this current density, A/m2, a Tafel line without a limit is continued as a straight line: far above anything in water, and low
+     * enough that a trial from a bad start leaves the matrix within the reach of double precision.
+     */
+    private static final double STRAIGHT_ABOVE = Math.log(1e8);
+
+    /** A line with a limit stands at its limit long before this exponent. */
+    private static final double SATURATED_ABOVE = 300;
 
     /** Least conductance of a wet body in the matrix, S per m2: keeps the matrix regular where all reactions sit at their limits. */
     private static final double FLOOR_S_PER_M2 = 1e-12;
@@ -17,6 +23,7 @@ final class Curves {
     private final double[] logDensity;
     private final double[] limit;
     private final double[] perLimit;
+    private final double[] most;
     private final double[] area;
 
     Curves(List<Body> bodies) {
@@ -32,6 +39,7 @@ final class Curves {
         logDensity = new double[start[n]];
         limit = new double[start[n]];
         perLimit = new double[start[n]];
+        most = new double[start[n]];
         for (int b = 0; b < n; b++) {
             for (int r = start[b]; r < start[b + 1]; r++) {
                 Reaction reaction = bodies.get(b).reactions().get(r - start[b]);
@@ -39,6 +47,7 @@ final class Curves {
                 logDensity[r] = Math.log(reaction.i0APerM2()) - rate[r] * reaction.e0V();
                 limit[r] = reaction.limitAPerM2();
                 perLimit[r] = 1 / limit[r];
+                most[r] = limit[r] == Reaction.NO_LIMIT ? STRAIGHT_ABOVE : SATURATED_ABOVE;
             }
         }
     }
@@ -66,15 +75,8 @@ final class Curves {
             for (int r = start[b]; r < start[b + 1]; r++) {
                 double k = rate[r];
                 double z = logDensity[r] + k * e;
-                double x;
-                double dx;
-                if (z < STEEPEST) {
-                    dx = Math.exp(z);
-                    x = dx;
-                } else {
-                    dx = Math.exp(STEEPEST);
-                    x = dx * (1 + z - STEEPEST);
-                }
+                double dx = Math.exp(Math.min(z, most[r]));
+                double x = z > most[r] && perLimit[r] == 0 ? dx * (1 + z - most[r]) : dx;
                 double damp = 1 / (1 + x * perLimit[r]);
                 if (k > 0) {
                     out += x * damp;
@@ -93,7 +95,7 @@ final class Curves {
     double current(int body, double interfaceV) {
         double sum = 0;
         for (int r = start[body]; r < start[body + 1]; r++) {
-            double x = Math.exp(Math.min(STEEPEST, logDensity[r] + rate[r] * interfaceV));
+            double x = Math.exp(Math.min(most[r], logDensity[r] + rate[r] * interfaceV));
             sum += Math.signum(rate[r]) * x / (1 + x * perLimit[r]);
         }
         return sum * area[body];
@@ -105,12 +107,12 @@ final class Curves {
         for (int r = start[body]; r < start[body + 1]; r++) {
             double k = Math.abs(rate[r]);
             double z = logDensity[r] + rate[r] * interfaceV;
-            double over = Math.max(0, z - STEEPEST);
-            double x = Math.exp(Math.min(z, STEEPEST));
-            if (limit[r] == Reaction.NO_LIMIT) {
+            double over = Math.max(0, z - most[r]);
+            double x = Math.exp(Math.min(z, most[r]));
+            if (perLimit[r] == 0) {
                 sum += x * (1 + over + over * over / 2) / k;
             } else {
-                sum += limit[r] / k * Math.log1p(x * (1 + over) / limit[r]);
+                sum += limit[r] / k * (Math.log1p(x * perLimit[r]) + over);
             }
         }
         return sum * area[body];

@@ -10,7 +10,6 @@ import java.util.Arrays;
  * holds at every node. Nothing in it grows when a water resistance goes to zero.
  */
 final class Newton {
-    private static final int MOST_STEPS = 400;
     private static final double LONGEST_STEP_V = 20;
 
     private final Network net;
@@ -59,14 +58,14 @@ final class Newton {
     }
 
     /** Iterates from the present {@link #v} and {@link #j}; false when it did not settle. */
-    boolean run() {
+    boolean run(int mostSteps) {
         double steepest = Math.max(net.curves.steepestPerV(), 30);
         // Convergence is quadratic: a step of this length leaves an error below 1e-10 V behind.
         double settledV = Math.sqrt(1e-10 / steepest);
         int settled = 0;
         interfaces();
         evaluate();
-        for (steps = 1; steps <= MOST_STEPS; steps++) {
+        for (steps = 1; steps <= mostSteps; steps++) {
             direction();
             if (longest(dv) < settledV && longest(de) < settledV) {
                 move(1);
