@@ -95,7 +95,8 @@ public record AnodeForecast(
 
     private static String how(DemandCalibration calibration) {
         if (calibration.spells() == 0) {
-            return "predicted from the boat's metals, areas and water; good to a factor of two until its own anodes have been weighed";
+            return "predicted from the boat's metals, areas and water; good to a factor of two until its own anodes have been weighed"
+                    + (calibration.loss() > 1 ? "; twice as fast in a hot marina" : "");
         }
         return String.format(
                 Locale.ROOT,

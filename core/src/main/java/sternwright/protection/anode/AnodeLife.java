@@ -59,7 +59,9 @@ public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibra
         BoatCircuit rest = builder.build(boat, berth, now);
         WastageProblem problem = problem(rest, builder.build(boat, berth, now.underWay()), berth, now, year);
         AnodeLog log = AnodeLog.of(boat, rest, history, today);
-        DemandCalibration calibration = DemandCalibration.fit(problem, usable(log.weighings()));
+        List<Weighing> spells = usable(log.weighings());
+        DemandCalibration calibration =
+                spells.isEmpty() ? DemandCalibration.none(berth.hotMarina()) : DemandCalibration.fit(problem, spells);
         Map<String, Double> left = new HashMap<>(log.left());
         WastageProblem calibrated = problem.with(calibration.demand(), calibration.loss());
         log.known()

@@ -36,6 +36,15 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
     private static final double LARGEST_DEMAND = 4;
     private static final double NORMAL_80 = 1.2816;
 
+    /** Wastage in a hot marina before any weighing: half the interval (common practice, no source). */
+    private static final double HOT_MARINA_LOSS = 2;
+
+    /** What is known without any weighing, in a hot marina or not. */
+    public static DemandCalibration none(boolean hotMarina) {
+        DemandCalibration plain = none();
+        return hotMarina ? new DemandCalibration(1, plain.logSpread, HOT_MARINA_LOSS, plain.lossSpread, 0) : plain;
+    }
+
     /** What is known without any weighing. */
     public static DemandCalibration none() {
         return new DemandCalibration(1, OF_DEMAND * UNMEASURED, 1, (1 - OF_DEMAND) * UNMEASURED, 0);

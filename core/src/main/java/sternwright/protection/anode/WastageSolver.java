@@ -58,11 +58,20 @@ public final class WastageSolver {
     public static Wastage solve(WastageProblem problem, int months, boolean renewAtHalf) {
         WastageSolver solver = new WastageSolver(problem, renewAtHalf);
         for (int m = 0; m < months; m++) {
-            solver.month(m);
+            if (renewAtHalf || solver.anyLeft()) {
+                solver.month(m);
+            } else {
+                int rest = m;
+                solver.states.values().forEach(s -> s.step(0, 0, rest));
+            }
         }
         Map<String, Wastage.Course> courses = new HashMap<>();
         solver.states.forEach((id, s) -> courses.put(id, s.course()));
         return new Wastage(months, courses);
+    }
+
+    private boolean anyLeft() {
+        return states.values().stream().anyMatch(s -> s.left > 1 - UTILISATION);
     }
 
     private void month(int m) {

@@ -20,6 +20,8 @@ public enum FaultKind {
     SHAFT_CONTACT_POOR("poor contact on the shaft line", 0.03),
     /** Two parts that must be isolated are joined. */
     ISOLATION_BRIDGED("isolation bridged", 0.03),
+    /** Metal that stood by itself joined to the boat's earth by a well-meant wire. */
+    WRONG_BOND("joined to the boat's earth by mistake", 0.01),
     /** Isolation leaks. */
     ISOLATION_LEAKS("isolation leaks", 0.03),
     /** Galvanic isolator failed short. */

@@ -152,7 +152,21 @@ public final class FaultList {
                             1.0 / 3, c -> c.plusSource(new CurrentSource("stray-" + b.id(), earth, b.id(), amps))));
                 }
                 add(FaultKind.STRAY_FROM_BOARD, b.id(), variants);
+                wrongBond(earth, b.id());
             }
+        }
+    }
+
+    /** A wire from the earth to metal of its own, unless the two have a joint that must stay open: that has its own faults. */
+    private void wrongBond(String earth, String body) {
+        boolean isolated = boat.joints().stream()
+                .map(BoatJoint::link)
+                .anyMatch(l -> List.of(l.a(), l.b()).containsAll(List.of(earth, body)));
+        if (!isolated) {
+            add(
+                    FaultKind.WRONG_BOND,
+                    body,
+                    one(c -> c.withLink(new Link.Resistor("wrong-bond-" + body, earth, body, 0.01))));
         }
     }
 

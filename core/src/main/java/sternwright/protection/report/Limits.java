@@ -14,6 +14,7 @@ public final class Limits {
                 "Demand falls as metal grows a chalky film, and rises with speed; berth and under way are solved apart.",
                 "Overprotected aluminium is eaten by alkali: it is flagged by its potential, no rate is computed.",
                 "Loss of zinc from brass, crevices and pitting in stainless steel, alternating current, microbes and cavitation are not in it.",
+                "A galvanic isolator that failed open leaves the boat without earth and shows in no direct-current reading: only an electrician's test finds it.",
                 "Where scales and half cell disagree, believe the scales for how much and the half cell for now.");
     }
 

@@ -228,6 +228,14 @@ class WastageTest {
     }
 
     @Test
+    void aHotMarinaHalvesTheIntervalUntilWeighed() {
+        WastageProblem p = problem(ShorePower.NONE, BoatYear.atBerth());
+        DemandCalibration hot = DemandCalibration.none(true);
+        double usual = course(p, 60).halfGoneMonths();
+        assertEquals(0.5, course(p.with(hot.demand(), hot.loss()), 60).halfGoneMonths() / usual, 0.03);
+    }
+
+    @Test
     void alloyByWater() {
         assertEquals("magnesium-anode", AlloyChoice.of(0.3, true).metalId());
         assertEquals("aluminium-anode", AlloyChoice.of(8, true).metalId());

@@ -85,4 +85,14 @@ class FaultStudyTest {
                     1, f.variants().stream().mapToDouble(Fault.Variant::weight).sum(), 1e-9, f.id());
         }
     }
+
+    @Test
+    void metalOfItsOwnMayBeJoinedByMistake() {
+        BoatCircuit boat = ProtectionBoats.circuit(
+                ProtectionBoats.withSeacock(),
+                ProtectionBoats.sea(ShorePower.NONE),
+                CircuitCondition.atBerth(Month.JULY));
+        FaultEffect joined = effect(FaultStudy.of(boat), FaultKind.WRONG_BOND);
+        assertEquals("main/seacock", joined.fault().where());
+    }
 }

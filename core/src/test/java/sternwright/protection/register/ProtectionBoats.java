@@ -116,6 +116,22 @@ public final class ProtectionBoats {
                         part("leg-anode", "zinc-anode", 0.03, 0.8)));
     }
 
+    /** The same with a seacock that nothing is bonded to. */
+    public static Boat withSeacock() {
+        return boat(
+                HullMaterial.GRP,
+                List.of(),
+                installation(
+                        "main",
+                        Arrangement.SAILDRIVE,
+                        Cooling.RAW_WATER,
+                        part("engine"),
+                        part("leg"),
+                        part("propeller"),
+                        part("leg-anode"),
+                        part("seacock")));
+    }
+
     /** Twin sterndrives with everything assumed. */
     public static Boat twinSterndrive() {
         return boat(HullMaterial.GRP, List.of(), sterndrive("port"), sterndrive("starboard"));
