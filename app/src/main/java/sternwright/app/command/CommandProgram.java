@@ -48,6 +48,7 @@ public final class CommandProgram {
         commands.put("circuit", CircuitCommand::new);
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
+        commands.put("demo", DemoCommand::new);
         commands.put("new", NewCommand::new);
         commands.put("record", RecordCommand::new);
         commands.put("hours", HoursCommand::new);

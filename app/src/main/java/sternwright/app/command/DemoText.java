@@ -1,0 +1,165 @@
+package sternwright.app.command;
+
+import java.io.PrintWriter;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Comparator;
+import java.util.Currency;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
+import sternwright.app.desk.ShowDemo;
+import sternwright.app.files.YardFiles;
+import sternwright.app.paper.Figures;
+import sternwright.due.Due;
+import sternwright.due.DueState;
+import sternwright.due.Reasons;
+import sternwright.measure.Money;
+import sternwright.service.Place;
+import sternwright.visit.BoatAnswer;
+import sternwright.visit.BoatPlan;
+import sternwright.visit.planned.PlannedVisit;
+
+/** What the demo says for people. */
+final class DemoText {
+    private static final int PRESSING = 5;
+
+    /** A boat is called proven within one per cent. */
+    private static final double PROVEN = 0.01;
+
+    private final PrintWriter out;
+    private final Figures figures;
+    private final Reasons reasons;
+    private final DateTimeFormatter dates;
+    private final DateTimeFormatter month;
+
+    DemoText(PrintWriter out, Locale locale) {
+        this.out = out;
+        this.figures = Figures.of(locale);
+        this.reasons = new Reasons(locale);
+        this.dates = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        this.month = DateTimeFormatter.ofPattern("MMM yyyy", locale);
+    }
+
+    void yard(YardFiles files, Path folder, LocalDate today) {
+        int entries = files.histories().values().stream()
+                .mapToInt(h -> h.entries().size())
+                .sum();
+        long engines = files.boats().values().stream()
+                .mapToLong(b -> b.installations().size())
+                .sum();
+        out.println(files.yard().name() + ", written to " + folder + ": everything in it is made up.");
+        out.println(files.boats().size() + " boats, " + engines + " engines, "
+                + files.berths().size() + " berths, " + figures.number(entries) + " lines of history up to "
+                + dates.format(today) + ".");
+        out.flush();
+    }
+
+    void dues(List<Due> dues) {
+        out.println();
+        out.println("What is due");
+        TextTable table = new TextTable("", "works", "safety items", "boats");
+        for (DueState state :
+                List.of(DueState.OVERDUE, DueState.UNKNOWN, DueState.DUE, DueState.COMING, DueState.REFUSED)) {
+            List<Due> here = dues.stream().filter(d -> d.state() == state).toList();
+            table.row(
+                    state.words(),
+                    figures.number(here.size()),
+                    figures.number(here.stream().filter(d -> d.rule().safety()).count()),
+                    figures.number(here.stream().map(Due::boatId).distinct().count()));
+        }
+        table.print(out);
+        out.println();
+        out.println("Most pressing");
+        dues.stream()
+                .filter(d -> d.state() == DueState.OVERDUE && d.rule().safety())
+                .sorted(Comparator.comparing(Due::dueOn))
+                .limit(PRESSING)
+                .forEach(d -> {
+                    out.println("  " + d.boatId() + " " + d.part() + ", "
+                            + d.rule().work() + ": overdue since " + dates.format(d.lastSensible()) + ".");
+                    out.println("    " + reasons.sentence(d) + " Source: "
+                            + d.inForce().source().line() + ".");
+                });
+        out.flush();
+    }
+
+    void visits(List<BoatAnswer> answers, Currency currency) {
+        List<BoatPlan> plans = answers.stream()
+                .flatMap(a ->
+                        a instanceof BoatPlan plan ? java.util.stream.Stream.of(plan) : java.util.stream.Stream.of())
+                .toList();
+        out.println();
+        out.println("Visits that do it, each boat for itself, over " + ShowDemo.MONTHS + " months");
+        Map<YearMonth, List<PlannedVisit>> byMonth = plans.stream()
+                .flatMap(p -> p.visits().stream())
+                .collect(Collectors.groupingBy(v -> YearMonth.from(v.from()), TreeMap::new, Collectors.toList()));
+        TextTable table =
+                new TextTable("month", "afloat", "ashore", "lifts", "works", "working time", "price without tax");
+        byMonth.entrySet().stream().limit(12).forEach(e -> row(table, e.getKey(), e.getValue(), currency));
+        table.print(out);
+        List<PlannedVisit> all =
+                plans.stream().flatMap(p -> p.visits().stream()).toList();
+        Money saved = sum(all.stream().map(PlannedVisit::savedByBundling).toList(), currency);
+        long proven = plans.stream().filter(p -> p.gap() <= PROVEN).count();
+        out.println("The first 12 months are shown. All " + figures.number(all.size()) + " visits of " + ShowDemo.MONTHS
+                + " months save " + figures.money(saved) + " against giving every work a visit of its own.");
+        out.println("Every plan passed a check that shares no code with the planner. " + proven + " of " + plans.size()
+                + " boats are proven within 1 % of the cheapest plan there is; the others show their gap.");
+        answers.stream()
+                .filter(BoatAnswer.NoPlan.class::isInstance)
+                .map(BoatAnswer.NoPlan.class::cast)
+                .forEach(n -> out.println("No plan for " + n.boatId() + ": " + String.join("; ", n.clash())));
+        out.flush();
+    }
+
+    private void row(TextTable table, YearMonth at, List<PlannedVisit> visits, Currency currency) {
+        table.row(
+                month.format(at),
+                count(visits.stream().filter(v -> v.place() == Place.AFLOAT).count()),
+                count(visits.stream().filter(v -> v.place() == Place.ASHORE).count()),
+                count(visits.stream().filter(PlannedVisit::lifts).count()),
+                count(visits.stream().mapToLong(v -> v.works().size()).sum()),
+                figures.time(visits.stream().mapToDouble(PlannedVisit::minutes).sum()),
+                figures.money(sum(visits.stream().map(PlannedVisit::net).toList(), currency)));
+    }
+
+    private String count(long n) {
+        return figures.number(n);
+    }
+
+    private static Money sum(List<Money> amounts, Currency currency) {
+        return amounts.stream().reduce(Money.zero(currency), Money::plus);
+    }
+
+    void papers(ShowDemo.Papers papers) {
+        out.println();
+        out.println("Job card and estimate of one visit: " + papers.boat().name() + ", "
+                + figures.dates(papers.visit().from(), papers.visit().to()) + ", "
+                + papers.visit().works().size() + " works, "
+                + figures.money(papers.visit().net()) + " without tax");
+        for (Path file : List.of(
+                papers.card().html(),
+                papers.card().pdf(),
+                papers.estimate().html(),
+                papers.estimate().pdf())) {
+            out.println("  " + file);
+        }
+    }
+
+    void next(Path folder, String boatId) {
+        out.println();
+        out.println("What to try next");
+        out.println("  sternwright --yard " + folder + " due " + boatId + "      what is due on one boat, and why");
+        out.println("  sternwright --yard " + folder + " due                 the whole yard");
+        out.println("  sternwright --yard " + folder + " check               what is odd in its files");
+        out.println("  sternwright --yard " + folder + " new boat --arrangement saildrive --name \"Her Name\"");
+        out.println("  The yard is a folder of text files: open "
+                + folder.resolve("boats").resolve(boatId + ".yaml") + ".");
+    }
+}

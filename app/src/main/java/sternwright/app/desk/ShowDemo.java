@@ -1,0 +1,125 @@
+package sternwright.app.desk;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Objects;
+import java.util.Optional;
+import sternwright.app.demo.InventedFolder;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.YardFolder;
+import sternwright.boat.Boat;
+import sternwright.due.Due;
+import sternwright.visit.BoatAnswer;
+import sternwright.visit.BoatPlan;
+import sternwright.visit.planned.PlannedVisit;
+
+/** Makes an invented yard and does the main job on it: due list, visits, one job card and one estimate. */
+public final class ShowDemo {
+    /** How far the demo plans. */
+    public static final int MONTHS = 24;
+
+    private static final double SECONDS_A_BOAT = 0.8;
+    private static final double GAP = 0.01;
+    private static final int ESTIMATE_DAYS = 30;
+    private static final int GOOD_SIZE = 8;
+
+    private final Path folder;
+    private final LocalDate today;
+    private final Locale reader;
+
+    /**
+     * A demo in a folder.
+     *
+     * @param folder missing or empty
+     * @param today the day called today; the invented past ends there
+     * @param reader whose formats to use
+     */
+    public ShowDemo(Path folder, LocalDate today, Locale reader) {
+        this.folder = folder;
+        this.today = today;
+        this.reader = reader;
+    }
+
+    /**
+     * Writes the yard and reads it back, as any yard is read.
+     *
+     * @param where which half of the globe
+     * @param boats how many boats
+     * @param seed the same seed and day give the same yard
+     * @return what its files say
+     * @throws IOException if the disk refuses
+     */
+    public YardFiles write(InventedFolder.Where where, int boats, long seed) throws IOException {
+        new InventedFolder(where).write(folder, boats, today, seed);
+        return YardFolder.all(folder, today);
+    }
+
+    /**
+     * What is due on every boat.
+     *
+     * @param files the yard
+     * @return every work, the soonest first
+     */
+    public List<Due> dues(YardFiles files) {
+        return new DueWork(files).all(today);
+    }
+
+    /**
+     * The visits of every boat.
+     *
+     * @param files the yard
+     * @return one answer a boat
+     */
+    public List<BoatAnswer> visits(YardFiles files) {
+        return new PlanVisits(files, reader).all(today, MONTHS, SECONDS_A_BOAT, GAP);
+    }
+
+    /**
+     * The papers of a visit.
+     *
+     * @param boat the boat
+     * @param visit the visit chosen
+     * @param card the job card as written
+     * @param estimate the estimate as written
+     */
+    public record Papers(Boat boat, PlannedVisit visit, VisitPapers.Written card, VisitPapers.Written estimate) {}
+
+    /**
+     * Writes job card and estimate of the next visit that shows most: ashore, of several works, with a safety item.
+     *
+     * @param files the yard
+     * @param answers its visits
+     * @return the papers; empty if no boat has a visit
+     * @throws IOException if the disk refuses
+     */
+    public Optional<Papers> papers(YardFiles files, List<BoatAnswer> answers) throws IOException {
+        Optional<PlannedVisit> chosen = answers.stream()
+                .flatMap(a ->
+                        a instanceof BoatPlan plan ? plan.visits().stream().limit(1) : java.util.stream.Stream.of())
+                .filter(v -> !v.works().isEmpty())
+                .max(Comparator.comparingInt(ShowDemo::showsMuch));
+        if (chosen.isEmpty()) {
+            return Optional.empty();
+        }
+        PlannedVisit visit = chosen.get();
+        Boat boat = Objects.requireNonNull(files.boats().get(visit.boatId()));
+        VisitPapers papers = VisitPapers.of(files, boat, today, reader);
+        Path to = folder.resolve("papers");
+        return Optional.of(new Papers(
+                boat,
+                visit,
+                papers.write(papers.card(visit), to),
+                papers.write(papers.estimate(visit, ESTIMATE_DAYS, List.of()), to)));
+    }
+
+    /** A visit that shows how works are bundled and still fits on a few sheets. */
+    private static int showsMuch(PlannedVisit visit) {
+        int safety = visit.works().stream().anyMatch(w -> w.inForce().rule().safety()) ? 2 : 0;
+        int lifted = visit.lifts() ? 2 : 0;
+        return safety + lifted - Math.abs(visit.works().size() - GOOD_SIZE);
+    }
+}
