@@ -47,7 +47,7 @@ public final class PlanVisits {
     public BoatVisits of(Boat boat, LocalDate today, int months) {
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())), boat.berthId());
         Use use = there(files.yard().use(boat.use()), boat.use());
-        BoatHistory history = dues.history(boat);
+        BoatHistory history = files.history(boat.id());
         return BoatVisits.of(new BoatQuestion(
                 boat,
                 berth,

@@ -5,7 +5,7 @@ import org.jspecify.annotations.Nullable;
 import sternwright.service.Overriding;
 
 /** Whether the figures of one overriding can be. */
-record OverridingFigures(ProgrammeCheck.Place at, Overriding over, List<ProgrammeFault> faults) {
+record OverridingFigures(Spot at, Overriding over, List<ProgrammeFault> faults) {
 
     void check() {
         atLeast("months", over.months(), 1);
@@ -24,6 +24,6 @@ record OverridingFigures(ProgrammeCheck.Place at, Overriding over, List<Programm
     }
 
     private void fault(String field, Number written, String expected) {
-        faults.add(new ProgrammeFault(at.programme(), at.where() + ", " + field, "" + written, expected, null));
+        faults.add(new ProgrammeFault(at.at(field), "" + written, expected, null));
     }
 }

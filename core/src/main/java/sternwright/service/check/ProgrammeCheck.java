@@ -61,21 +61,22 @@ public final class ProgrammeCheck {
 
     private void programme(Programme p) {
         Set<String> seen = new HashSet<>();
-        for (Rule rule : p.rules()) {
-            if (!seen.add(rule.id())) {
-                faults.add(new ProgrammeFault(
-                        p.id(), "rule " + rule.id(), rule.id(), "two rules have this id: rename one of them", null));
-            }
-            new RuleFigures(p.id(), rule, faults).check();
-            references(new Place(p.id(), "rule " + rule.id()), rule);
-        }
         int n = 0;
+        for (Rule rule : p.rules()) {
+            Spot at = Spot.rule(p.id(), n++, rule.id());
+            if (!seen.add(rule.id())) {
+                fault(at, "id", rule.id(), "two rules have this id: rename one of them");
+            }
+            new RuleFigures(at, rule, faults).check();
+            references(at, rule);
+        }
+        n = 0;
         for (Overriding over : p.overridings()) {
-            overriding(new Place(p.id(), "overriding " + ++n + " (rule " + over.ruleId() + ")"), over);
+            overriding(Spot.overriding(p.id(), n++, over.ruleId()), over);
         }
     }
 
-    private void references(Place at, Rule rule) {
+    private void references(Spot at, Rule rule) {
         rule.appliesTo().kinds().forEach(k -> known(at, "applies-to.kinds", k, "kind of part", kinds));
         rule.appliesTo().tags().forEach(t -> known(at, "applies-to.tags", t, "tag of a kind of part", kindTags));
         var nth = rule.interval().everyNth();
@@ -97,7 +98,7 @@ public final class ProgrammeCheck {
         rule.triggers().forEach(t -> known(at, "triggers.reading", t.reading(), "reading asked by a rule", readings));
     }
 
-    private void overriding(Place at, Overriding over) {
+    private void overriding(Spot at, Overriding over) {
         known(at, "rule", over.ruleId(), "rule", rules.keySet());
         Rule rule = rules.get(over.ruleId());
         switch (over.scope()) {
@@ -122,7 +123,7 @@ public final class ProgrammeCheck {
         new OverridingFigures(at, over, faults).check();
     }
 
-    private void part(Place at, String target) {
+    private void part(Spot at, String target) {
         int slash = target.indexOf('/');
         if (slash < 0) {
             fault(at, "target", target, "a part is written boat/installation/part");
@@ -136,14 +137,14 @@ public final class ProgrammeCheck {
         }
     }
 
-    private void known(Place at, String field, String written, String what, Set<String> known) {
+    private void known(Spot at, String field, String written, String what, Set<String> known) {
         if (!known.contains(written)) {
-            faults.add(ProgrammeFault.unknown(at.programme, at.where + ", " + field, written, what, known));
+            faults.add(ProgrammeFault.unknown(at.at(field), written, what, known));
         }
     }
 
-    private void fault(Place at, String field, String written, String expected) {
-        faults.add(new ProgrammeFault(at.programme, at.where + ", " + field, written, expected, null));
+    private void fault(Spot at, String field, String written, String expected) {
+        faults.add(new ProgrammeFault(at.at(field), written, expected, null));
     }
 
     private static Set<String> parts(Boat boat) {
@@ -151,7 +152,4 @@ public final class ProgrammeCheck {
                 .flatMap(i -> i.parts().stream().map(p -> boat.id() + "/" + i.id() + "/" + p.id()))
                 .collect(Collectors.toSet());
     }
-
-    /** Where in the programmes we are. */
-    record Place(String programme, String where) {}
 }

@@ -7,7 +7,7 @@ import sternwright.service.Modifier;
 import sternwright.service.Rule;
 
 /** Whether the figures of one rule can be. */
-record RuleFigures(String programme, Rule rule, List<ProgrammeFault> faults) {
+record RuleFigures(Spot at, Rule rule, List<ProgrammeFault> faults) {
 
     void check() {
         if (rule.appliesTo().kinds().isEmpty() && rule.appliesTo().tags().isEmpty()) {
@@ -79,6 +79,6 @@ record RuleFigures(String programme, Rule rule, List<ProgrammeFault> faults) {
     }
 
     private void fault(String field, String written, String expected) {
-        faults.add(new ProgrammeFault(programme, "rule " + rule.id() + ", " + field, written, expected, null));
+        faults.add(new ProgrammeFault(at.at(field), written, expected, null));
     }
 }

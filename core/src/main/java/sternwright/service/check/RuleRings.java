@@ -47,8 +47,7 @@ final class RuleRings {
         rules.forEach(r -> walk.from(r.id()));
         return walk.rings.stream()
                 .map(ring -> new ProgrammeFault(
-                        home(programmes, ring.get(0)),
-                        "rule " + ring.get(0) + ", interval",
+                        home(programmes, ring.get(0)).at("interval"),
                         String.join(" > ", ring),
                         "these rules set each other off for ever: take one every-nth or after out",
                         null))
@@ -72,11 +71,16 @@ final class RuleRings {
         finished.add(id);
     }
 
-    private static String home(List<Programme> programmes, String ruleId) {
-        return programmes.stream()
-                .filter(p -> p.rules().stream().anyMatch(r -> r.id().equals(ruleId)))
-                .map(Programme::id)
-                .reduce((earlier, later) -> later)
-                .orElse("");
+    /** Where the rule that holds is written: in the last programme that has it. */
+    private static Spot home(List<Programme> programmes, String ruleId) {
+        Spot home = Spot.rule("", 0, ruleId);
+        for (Programme p : programmes) {
+            for (int i = 0; i < p.rules().size(); i++) {
+                if (p.rules().get(i).id().equals(ruleId)) {
+                    home = Spot.rule(p.id(), i, ruleId);
+                }
+            }
+        }
+        return home;
     }
 }

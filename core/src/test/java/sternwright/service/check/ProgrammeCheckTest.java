@@ -77,7 +77,7 @@ class ProgrammeCheckTest {
                         "rule odd, interval.after",
                         "rule odd, interval.after",
                         "rule odd, cautions"),
-                faults(List.of(odd)).stream().map(ProgrammeFault::where).toList());
+                faults(List.of(odd)).stream().map(f -> f.spot().words()).toList());
     }
 
     @Test
@@ -112,7 +112,7 @@ class ProgrammeCheckTest {
                         "rule none, interval",
                         "rule once, interval.every-nth.n"),
                 faults(List.of(zero, none, once)).stream()
-                        .map(ProgrammeFault::where)
+                        .map(f -> f.spot().words())
                         .toList());
     }
 
