@@ -11,12 +11,17 @@ public final class EasyBound {
     public static Bound of(SeasonArrays a) {
         long sum = 0;
         for (int i = 0; i < a.n; i++) {
-            int least = Integer.MAX_VALUE;
-            for (int q = a.earliest[i]; q <= a.latest[i]; q++) {
-                least = a.dayAllowed(i, q) ? Math.min(least, a.startCost(i, q)) : least;
-            }
-            sum += least == Integer.MAX_VALUE ? 0 : least;
+            sum += least(a, i);
         }
         return new Bound(sum, "every operation at its own cheapest date, as if hoists, places and people were endless");
+    }
+
+    /** Least cost of operation {@code i} in its own window; 0 if it has no start at all. */
+    static long least(SeasonArrays a, int i) {
+        int least = Integer.MAX_VALUE;
+        for (int q = a.earliest[i]; q <= a.latest[i]; q++) {
+            least = a.dayAllowed(i, q) ? Math.min(least, a.startCost(i, q)) : least;
+        }
+        return least == Integer.MAX_VALUE ? 0 : least;
     }
 }

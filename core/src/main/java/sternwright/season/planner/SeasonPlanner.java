@@ -10,6 +10,7 @@ import sternwright.season.SeasonProblem;
 import sternwright.season.arrays.Plans;
 import sternwright.season.arrays.SeasonArrays;
 import sternwright.season.arrays.Timetable;
+import sternwright.season.bound.AssignmentBound;
 import sternwright.season.bound.EasyBound;
 import sternwright.season.bound.LagrangianBound;
 import sternwright.season.check.SeasonCheck;
@@ -117,6 +118,7 @@ public final class SeasonPlanner {
 
     private boolean watch(double spent, long points) {
         if (prices == null && spent >= BOUND_FROM) {
+            raise(AssignmentBound.of(a, points));
             prices = new LagrangianBound(a, points, 2);
         }
         LagrangianBound raising = prices;
@@ -124,11 +126,15 @@ public final class SeasonPlanner {
             while (pace.more(raising.steps(), spent)) {
                 raising.improve(spent);
             }
-            if (raising.bound().value() > bound.value()) {
-                bound = raising.bound();
-            }
+            raise(raising.bound());
         }
         return progress.goOn(spent, points, bound);
+    }
+
+    private void raise(Bound other) {
+        if (other.value() > bound.value()) {
+            bound = other;
+        }
     }
 
     private SeasonPlan proved(int[] starts, String how) {

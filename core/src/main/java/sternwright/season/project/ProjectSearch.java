@@ -9,7 +9,7 @@ import sternwright.season.search.Budget;
 
 /** Searches for a short schedule of a project, in as many populations as threads. */
 public final class ProjectSearch {
-    private static final int SIZE = 120;
+    private static final int SIZE = 300;
     private static final int STEPS_BETWEEN_LOOKS = 32;
 
     private ProjectSearch() {}

@@ -21,6 +21,7 @@ public final class Replanner {
     private final SeasonPlan old;
     private final List<Event> events;
     private final SeasonArrays a;
+    private List<Integer> overruns = List.of();
     private SeasonPlan current;
 
     /**
@@ -36,14 +37,21 @@ public final class Replanner {
         this.before = before;
         this.old = old;
         this.events = List.copyOf(events);
-        SeasonProblem disturbed = new Disturbance(before, old, todayQ).after(events);
-        after = disturbed.in(disturbed.yard().extraHands(handsForBegunWork(disturbed, old, todayQ)));
-        a = SeasonArrays.of(after);
-        Repair repair = new Repair(a);
-        List<Integer> without = repair.without(old.startQ(), 1);
-        if (!without.isEmpty()) {
-            throw new NoRoom(without.stream().map(after::phrase).toList());
+        SeasonProblem strict = new Disturbance(before, old, todayQ).after(events);
+        SeasonProblem disturbed = strict.in(strict.yard().extraHands(handsForBegunWork(strict, old, todayQ)));
+        Repair repair = new Repair(SeasonArrays.of(disturbed));
+        if (!repair.without(old.startQ(), 1).isEmpty()) {
+            Loosened loosened = Loosened.of(disturbed, old, todayQ);
+            overruns = loosened.overruns();
+            disturbed = loosened.season();
+            repair = new Repair(SeasonArrays.of(disturbed));
+            List<Integer> without = repair.without(old.startQ(), 1);
+            if (!without.isEmpty()) {
+                throw new NoRoom(without.stream().map(disturbed::phrase).toList());
+            }
         }
+        after = disturbed;
+        a = SeasonArrays.of(after);
         current = proved(repair.starts(), "repair");
     }
 
@@ -87,6 +95,14 @@ public final class Replanner {
     /** The season as it is now. */
     public SeasonProblem season() {
         return after;
+    }
+
+    /**
+     * Operations that may now come later after begun work than the season allowed (a boat that stays ashore longer than agreed),
+     * because otherwise no plan was left; mostly empty.
+     */
+    public List<Integer> overruns() {
+        return overruns;
     }
 
     /** The best plan so far. */

@@ -12,6 +12,11 @@ final class Annealing {
     private static final int FEWEST = 2;
     private static final int MOST = 8;
 
+    /** One iteration in so many wanders, more often in small seasons. */
+    private static final int WANDERING = 20;
+
+    private static final int HALVES_PER_WANDERING = 10;
+
     private final SeasonArrays a;
     private final Timetable t;
     private final Insertion insertion;
@@ -21,6 +26,7 @@ final class Annealing {
     private final double cold;
     private final int[] removed = new int[4096];
     private final int[] oldStart = new int[4096];
+    private final int wandering;
     private final int[] best;
     private long bestPoints;
     private long done;
@@ -33,6 +39,7 @@ final class Annealing {
         this.cold = cold;
         insertion = new Insertion(timetable, random);
         ruin = new Ruin(timetable, random);
+        wandering = Math.min(WANDERING, 1 + a.halfOperations.length / HALVES_PER_WANDERING);
         best = timetable.start.clone();
         bestPoints = timetable.points();
     }
@@ -76,6 +83,7 @@ final class Annealing {
             return;
         }
         ruin.shuffle();
+        insertion.wander(random.nextInt(wandering) == 0);
         boolean whole = true;
         for (int h = 0; h < halves && whole; h++) {
             whole = insertion.half(ruin.half(h));

@@ -22,8 +22,8 @@ final class Insertion {
     /** Widest window costed at once for an operation that may lie anywhere. */
     private static final int ROAM = 100;
 
-    /** One operation in so many goes to the best start of a random part of its window, so that not all plans look alike. */
-    private static final int WANDER = 24;
+    /** While wandering, one operation in so many goes to the best start of a random part of its window. */
+    private static final int WANDER = 8;
 
     private final SeasonArrays a;
     private final Timetable t;
@@ -39,6 +39,7 @@ final class Insertion {
     private int[] fullHigh = new int[0];
     private int from;
     private int to;
+    private boolean wanders;
 
     Insertion(Timetable timetable, SplittableRandom random) {
         this.t = timetable;
@@ -57,6 +58,11 @@ final class Insertion {
     void between(int firstQ, int endQ) {
         from = firstQ;
         to = endQ;
+    }
+
+    /** Whether some operations go elsewhere than where they cost least, so that not all plans look alike. */
+    void wander(boolean on) {
+        wanders = on;
     }
 
     private boolean roams(int i) {
@@ -235,7 +241,7 @@ final class Insertion {
         if (low > high) {
             return false;
         }
-        if (random.nextInt(WANDER) == 0) {
+        if (wanders && random.nextInt(WANDER) == 0) {
             low += random.nextInt(high - low + 1);
             high -= random.nextInt(high - low + 1);
         }

@@ -39,11 +39,32 @@ public final class ListSchedule {
         Arrays.sort(halves, Comparator.comparingInt(this::date));
         boolean whole = true;
         for (int h : halves) {
-            for (int i : order(a.halfOperations[h])) {
-                whole &= place(i);
-            }
+            whole &= placeHalf(h);
         }
         return whole;
+    }
+
+    /** Places a half; if something finds no room after its first operation, begins later. */
+    private boolean placeHalf(int h) {
+        int[] operations = order(a.halfOperations[h]);
+        int notBefore = 0;
+        for (int tries = 0; tries < a.quarters; tries++) {
+            int placed = 0;
+            while (placed < operations.length && place(operations[placed], placed == 0 ? notBefore : 0)) {
+                placed++;
+            }
+            if (placed == operations.length) {
+                return true;
+            }
+            if (placed == 0) {
+                return false;
+            }
+            notBefore = t.start[operations[0]] + 1;
+            for (int back = 0; back < placed; back++) {
+                t.remove(operations[back]);
+            }
+        }
+        return false;
     }
 
     private int date(int h) {
@@ -62,8 +83,8 @@ public final class ListSchedule {
                 .toArray();
     }
 
-    private boolean place(int i) {
-        int low = a.earliest[i];
+    private boolean place(int i, int notBefore) {
+        int low = Math.max(a.earliest[i], notBefore);
         int high = a.latest[i];
         boolean leadsUp = false;
         int[] lags = a.lags[i];
