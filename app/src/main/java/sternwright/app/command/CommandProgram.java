@@ -46,6 +46,8 @@ public final class CommandProgram {
         commands.put("due", DueCommand::new);
         commands.put("protect", ProtectCommand::new);
         commands.put("circuit", CircuitCommand::new);
+        commands.put("card", CardCommand::new);
+        commands.put("estimate", EstimateCommand::new);
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("demo", DemoCommand::new);
