@@ -73,7 +73,8 @@ abstract class PaperDeed extends Deed {
     abstract void write(VisitPapers papers, PlannedVisit visit, Path folder) throws IOException;
 
     private List<PlannedVisit> visits(YardFiles files, Boat boat) {
-        BoatAnswer answer = new PlanVisits(files, Locale.getDefault())
+        BoatAnswer answer = new PlanVisits(
+                        files, Figures.of(Locale.getDefault()).locale())
                 .of(boat, program().today(), months)
                 .plan(PlanVisits.within(seconds));
         if (answer instanceof BoatPlan plan) {

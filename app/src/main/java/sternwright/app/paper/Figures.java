@@ -45,6 +45,15 @@ public final class Figures {
     }
 
     /**
+     * English in the formats of the region, for sentences that are worded elsewhere.
+     *
+     * @return the locale
+     */
+    public Locale locale() {
+        return locale;
+    }
+
+    /**
      * The language tag of the page.
      *
      * @return such as {@code en-GB}
@@ -129,6 +138,18 @@ public final class Figures {
             return number(shown) + JOIN + one + (shown == 1 ? "" : "s");
         }
         return number(value) + JOIN + unit;
+    }
+
+    /**
+     * A quantity from the stores, as exactly as one can measure it out.
+     *
+     * @param value how many
+     * @param unit the unit
+     * @return such as 7.1 L or 0.127 L
+     */
+    public String supply(double value, String unit) {
+        double steps = Math.abs(value) >= 1 ? 10 : 1000;
+        return quantity(Math.rint(value * steps) / steps, unit);
     }
 
     /**

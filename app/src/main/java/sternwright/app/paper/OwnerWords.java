@@ -22,7 +22,7 @@ public final class OwnerWords {
         String works = n == 1 ? "one work" : n + " works";
         String where = e.lifts()
                 ? "The boat is lifted out for it and launched again."
-                : "The boat stays " + (e.place() == Place.AFLOAT ? "in the water." : "where she stands.");
+                : e.place() == Place.AFLOAT ? "The boat stays in the water." : "It is done while the boat is ashore.";
         String more = e.complete() ? "" : " Not every price is known yet; what is missing comes on top.";
         return "We suggest " + works + " between " + f.dates(e.from(), e.to()).replace(" to ", " and ") + ". " + where
                 + " It comes to " + f.money(e.gross()) + " with " + e.taxName() + "." + more
@@ -58,7 +58,7 @@ public final class OwnerWords {
         parts.add(f.time(l.planned().minutes()) + " of work");
         for (SupplyLine s : l.planned().supplies()) {
             if (s.price() != null) {
-                parts.add(f.quantity(s.quantity(), s.unit()) + " " + s.name());
+                parts.add(f.supply(s.quantity(), s.unit()) + " " + s.name());
             }
         }
         return String.join(", ", parts) + ".";

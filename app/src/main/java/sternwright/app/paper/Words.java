@@ -32,7 +32,7 @@ public final class Words {
 
     /** A full stop at the end, a capital at the head. */
     public static String full(String words) {
-        String text = sentence(words.strip());
+        String text = sentence(words.strip()).replace("..", ".");
         return text.isEmpty() || text.endsWith(".") || text.endsWith("?") ? text : text + ".";
     }
 
@@ -88,7 +88,7 @@ public final class Words {
         if (lifts) {
             return "ashore, the boat is lifted for it";
         }
-        return place == Place.ASHORE ? "ashore, where the boat stands" : "afloat";
+        return place == Place.ASHORE ? "while the boat is ashore" : "afloat";
     }
 
     /** How often a rule asks for its work. */

@@ -43,6 +43,8 @@ class FiguresTest {
         same("1 piece", uk.quantity(1, "pcs"));
         same("2 pieces", uk.quantity(2, "pcs"));
         same("4.3 weeks", uk.quantity(4.345, "week"));
+        same("7.1 L", uk.supply(7.084, "L"));
+        same("0.127 L", uk.supply(0.1269, "L"));
         same("1 lift", uk.quantity(1, "lift"));
         same("−25 °C", uk.quantity(-25, "°C"));
         same("0.125 mm", uk.quantity(0.1249999, "mm"));
