@@ -16,7 +16,6 @@ import sternwright.app.paper.Paper;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.finding.Caution;
-import sternwright.history.BoatHistory;
 import sternwright.job.CardFacts;
 import sternwright.job.JobCard;
 import sternwright.job.JobCards;
@@ -62,10 +61,8 @@ public final class VisitPapers {
         files.programmes().forEach(p -> cautions.addAll(p.cautions()));
         Berth berth = Optional.ofNullable(files.berths().get(boat.berthId()))
                 .orElseThrow(() -> new IllegalStateException(boat.berthId() + " was checked and is not there"));
-        BoatHistory history =
-                Optional.ofNullable(files.histories().get(boat.id())).orElseGet(() -> BoatHistory.empty(boat.id()));
         return new VisitPapers(
-                new CardFacts(files.yard(), boat, berth, files.catalogue(), cautions, history, today),
+                new CardFacts(files.yard(), boat, berth, files.catalogue(), cautions, files.history(boat.id()), today),
                 Figures.of(reader));
     }
 
