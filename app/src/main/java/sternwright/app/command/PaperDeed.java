@@ -20,6 +20,7 @@ import sternwright.boat.Boat;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.solver.SolveLimits;
 
 /** A command that writes a paper of one planned visit. */
 abstract class PaperDeed extends Deed {
@@ -76,7 +77,7 @@ abstract class PaperDeed extends Deed {
         BoatAnswer answer = new PlanVisits(
                         files, Figures.of(Locale.getDefault()).locale())
                 .of(boat, program().today(), months)
-                .plan(PlanVisits.within(seconds));
+                .plan(SolveLimits.ofSeconds(System::nanoTime, seconds));
         if (answer instanceof BoatPlan plan) {
             return plan.visits();
         }

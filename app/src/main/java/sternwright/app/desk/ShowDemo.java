@@ -11,6 +11,7 @@ import java.util.Optional;
 import sternwright.app.demo.InventedFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
+import sternwright.app.paper.Figures;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.visit.BoatAnswer;
@@ -75,7 +76,7 @@ public final class ShowDemo {
      * @return one answer a boat
      */
     public List<BoatAnswer> visits(YardFiles files) {
-        return new PlanVisits(files, reader).all(today, MONTHS, SECONDS_A_BOAT, GAP);
+        return new PlanVisits(files, Figures.of(reader).locale()).all(today, MONTHS, SECONDS_A_BOAT, GAP);
     }
 
     /**
