@@ -18,7 +18,9 @@ import sternwright.boat.Part;
 import sternwright.boat.PartCatalogue;
 import sternwright.boat.PartRef;
 import sternwright.history.MeterReading;
+import sternwright.history.MeterRemark;
 import sternwright.history.Outcome;
+import sternwright.history.RunningHours;
 import sternwright.history.ServiceEntry;
 import sternwright.protection.metal.Metal;
 import sternwright.protection.metal.MetalCatalogue;
@@ -147,7 +149,26 @@ final class BoatCheck {
                 remarks.add(unknown(meter, row.line(), "installation", engine, "installation of this boat", engines));
             }
         }
+        engines.forEach(e -> remarks.addAll(meter(meter, e, hours)));
         return remarks;
+    }
+
+    /** Readings of one engine's meter that are passed over or taken for a new meter. */
+    private static List<Problem> meter(String file, String engine, List<Sheet.Row<MeterReading>> hours) {
+        List<Sheet.Row<MeterReading>> own = hours.stream()
+                .filter(r -> r.value().installationId().equals(engine))
+                .toList();
+        return RunningHours.of(own.stream().map(Sheet.Row::value).toList()).remarks().stream()
+                .map(m -> new Problem(file, line(own, m), engine, "", "", m.text()))
+                .toList();
+    }
+
+    private static int line(List<Sheet.Row<MeterReading>> rows, MeterRemark remark) {
+        return rows.stream()
+                .filter(r -> r.value().date().equals(remark.date()) && r.value().hours() == remark.hours())
+                .mapToInt(Sheet.Row::line)
+                .findFirst()
+                .orElse(0);
     }
 
     /** The problem that a name leads nowhere. */

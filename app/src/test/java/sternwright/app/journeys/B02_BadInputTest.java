@@ -98,6 +98,28 @@ class B02_BadInputTest {
     }
 
     @Test
+    void rulesOfTheYardThatLeadNowhere() throws IOException {
+        Files.writeString(yard.resolve("programmes/own.yaml"), """
+                id: own
+                name: own rules
+                rules:
+                  - id: grease-rams
+                    work: grease the rams
+                    applies-to: {kinds: [ramz]}
+                    interval:
+                      months: 6
+                      after: [renew-mountz]
+                    minutes: 20
+                    cautions: [hull-opening]
+                """);
+        refused(
+                "programmes/own.yaml:6: rules[grease-rams].applies-to.kinds: \"ramz\"",
+                "programmes/own.yaml:9: rules[grease-rams].interval.after: \"renew-mountz\"",
+                "Perhaps \"renew-mounts\" is meant",
+                "programmes/own.yaml:11: rules[grease-rams].cautions: \"hull-opening\"");
+    }
+
+    @Test
     void everythingOfAllFilesTogether() throws IOException {
         change(boat, "length-m: 10", "length-m: ten");
         change(yard.resolve("yard.yaml"), "currency: EUR", "currency: euro");

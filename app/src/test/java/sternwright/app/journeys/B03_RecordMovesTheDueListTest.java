@@ -79,6 +79,8 @@ class B03_RecordMovesTheDueListTest {
         assertEquals(2, Files.readAllLines(yard.resolve("hours/tern.csv")).size());
         Answer.by(yard, "hours", "tern", "main", "980", "--day", "2025-06-01", "--as-read")
                 .done();
+        Answer.by(yard, "hours", "tern", "main", "1100", "--day", "2026-06-01").done();
+        Answer.by(yard, "check").done().says("hours/tern.csv:", "does not fit the others and is passed over");
     }
 
     @Test

@@ -8,7 +8,7 @@ import java.util.Comparator;
  * @param file the file, as the person knows it, relative to the yard's folder
  * @param line line counted from 1; 0 if the problem is with the file as a whole
  * @param field path of the field, such as {@code installations[port].parts[leg].fitted-on}; empty if there is none
- * @param found what stands there, as a phrase
+ * @param found what stands there, as a phrase; empty if the advice says it all
  * @param expected what should stand there, as a phrase; empty if nothing can
  * @param advice what to do, a full sentence; may be empty
  */
@@ -33,6 +33,9 @@ public record Problem(String file, int line, String field, String found, String 
         text.append(": ");
         if (!field.isEmpty()) {
             text.append(field).append(": ");
+        }
+        if (found.isEmpty()) {
+            return text.append(advice).toString();
         }
         text.append(found);
         if (!expected.isEmpty()) {
