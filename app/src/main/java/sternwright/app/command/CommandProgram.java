@@ -48,6 +48,7 @@ public final class CommandProgram {
         commands.put("circuit", CircuitCommand::new);
         commands.put("card", CardCommand::new);
         commands.put("estimate", EstimateCommand::new);
+        commands.put("season", SeasonCommand::new);
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
         commands.put("demo", DemoCommand::new);

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.kind.ResourcesShape;
 import sternwright.app.files.problem.Problem;
@@ -13,6 +14,11 @@ import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Yaml;
 import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.sheet.Sheet;
+import sternwright.season.dated.Away;
+import sternwright.season.dated.Published;
+import sternwright.season.dated.SeasonRequest.HoistDown;
+import sternwright.yard.resource.CrewMember;
+import sternwright.yard.resource.Hoist;
 import sternwright.yard.resource.Resources;
 import sternwright.yard.resource.TideTable;
 
@@ -26,6 +32,8 @@ public final class SeasonFolder {
     public static final String DATES = "dates.csv";
     /** Dates given to owners. */
     public static final String PROMISES = "promises.csv";
+    /** Who is away and which hoist is down. */
+    public static final String AWAY = "away.csv";
     /** The plan that the yard works by. */
     public static final String PLAN = "season.csv";
 
@@ -52,14 +60,83 @@ public final class SeasonFolder {
 
     private SeasonFiles read() {
         Resources resources = resources();
+        List<Sheet.Row<Away>> away = rows(AWAY, SeasonSheets.AWAY);
+        if (resources != null) {
+            away.forEach(a -> known(a, resources));
+        }
         SeasonFiles files = new SeasonFiles(
-                resources == null ? NONE : resources,
+                resources == null ? NONE : without(resources, values(away)),
                 new TideTable(values(rows(TIDES, SeasonSheets.TIDES))),
                 rows(DATES, SeasonSheets.DATES),
                 rows(PROMISES, SeasonSheets.PROMISES),
+                down(resources == null ? NONE : resources, values(away)),
                 values(rows(PLAN, SeasonSheets.PLAN)));
         problems.stopIfAny();
         return files;
+    }
+
+    /**
+     * Who is away and which hoist is down, as it is written down.
+     *
+     * @param root the yard's folder
+     * @return lines in their order; empty if there is no such file
+     */
+    public static List<Away> away(Path root) {
+        SeasonFolder folder = new SeasonFolder(FolderLayout.of(root), LocalDate.MAX);
+        List<Away> away = values(folder.rows(AWAY, SeasonSheets.AWAY));
+        folder.problems.stopIfAny();
+        return away;
+    }
+
+    /**
+     * A plan that was published or kept.
+     *
+     * @param root the yard's folder
+     * @param file the plan; relative names are of the yard's folder
+     * @param latest the last day on which anything can have happened
+     * @return its operations
+     * @throws sternwright.app.files.problem.BadInput if it is not there or wrong
+     */
+    public static List<Published> plan(Path root, Path file, LocalDate latest) {
+        SeasonFolder folder = new SeasonFolder(FolderLayout.of(root), latest);
+        String text = folder.layout.text(root.resolve(file), folder.problems);
+        List<Problem> found = new ArrayList<>();
+        List<Published> plan = text == null
+                ? List.of()
+                : values(SeasonSheets.PLAN.read(text, new Reading(file.toString(), latest), found));
+        folder.problems.noteAll(found);
+        folder.problems.stopIfAny();
+        return plan;
+    }
+
+    private void known(Sheet.Row<Away> row, Resources resources) {
+        List<String> known = Stream.concat(
+                        resources.crew().stream().map(CrewMember::id),
+                        resources.hoists().stream().map(Hoist::id))
+                .toList();
+        if (!known.contains(row.value().who())) {
+            problems.note(BoatCheck.unknown(
+                    AWAY, row.line(), "who", row.value().who(), "one of the crew and no hoist", known));
+        }
+    }
+
+    private static Resources without(Resources resources, List<Away> away) {
+        List<CrewMember> crew = new ArrayList<>();
+        for (CrewMember member : resources.crew()) {
+            CrewMember there = member;
+            for (Away a : away) {
+                there = a.who().equals(member.id()) ? there.away(a.days()) : there;
+            }
+            crew.add(there);
+        }
+        return resources.crew(crew);
+    }
+
+    private static List<HoistDown> down(Resources resources, List<Away> away) {
+        return away.stream()
+                .filter(a -> resources.hoists().stream().anyMatch(h -> h.id().equals(a.who())))
+                .map(a -> new HoistDown(a.who(), a.days()))
+                .toList();
     }
 
     private static final Resources NONE = new Resources(

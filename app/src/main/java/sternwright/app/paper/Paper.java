@@ -62,7 +62,7 @@ public record Paper(String fileName, String title, String html, String printable
         return paper("protection", number, title, foot, figures, Map.of("sheet", sheet, "f", figures));
     }
 
-    private static String foot(String title, String yard, boolean invented) {
+    static String foot(String title, String yard, boolean invented) {
         return title + " \u00b7 " + yard + (invented ? " \u00b7 invented" : "");
     }
 
@@ -75,7 +75,7 @@ public record Paper(String fileName, String title, String html, String printable
                 page(kind, title, Style.print(foot, figures), facts));
     }
 
-    private static String page(String kind, String title, String style, Map<String, Object> facts) {
+    static String page(String kind, String title, String style, Map<String, Object> facts) {
         Map<String, Object> all = new java.util.HashMap<>(facts);
         all.put("title", title);
         all.put("style", style);

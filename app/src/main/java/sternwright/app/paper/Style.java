@@ -24,6 +24,16 @@ final class Style {
         return page(foot, figures) + text("print.css");
     }
 
+    /** The sheet of the season board for a browser. */
+    static String boardScreen(String foot, Figures figures) {
+        return screen(foot, figures) + text("board-screen.css");
+    }
+
+    /** The sheet of the season board's PDF: laid across. */
+    static String boardPrint(String foot, Figures figures) {
+        return print(foot, figures).replaceFirst("size:([^;]+);", "size:$1 landscape;") + text("board-print.css");
+    }
+
     /** Size of the sheet and its foot; each margin box names its font, for it inherits none. */
     private static String page(String foot, Figures figures) {
         String words = foot.replace("\\", "").replace("\"", "").replace("<", "").replace("&", "+");

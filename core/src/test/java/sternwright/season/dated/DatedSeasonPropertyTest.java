@@ -45,8 +45,9 @@ class DatedSeasonPropertyTest {
         SeasonRequest request = InventedSeason.of(15, seed);
         SeasonOfYard season = SeasonOfYard.of(request);
         DatedSeason first = DatedSeason.of(season, plan(season, seed), Bound.ZERO);
-        List<PromisedDate> promises =
-                first.published().stream().map(Published::kept).toList();
+        List<PromisedDate> promises = first.published(InventedSeason.FROM).stream()
+                .map(Published::kept)
+                .toList();
         LocalDate today = LocalDate.of(2026, 11, 2);
         SeasonRequest again = new SeasonRequest(
                 request.yard(),
@@ -68,8 +69,12 @@ class DatedSeasonPropertyTest {
         assertEquals(List.of(), DatedSeasonCheck.of(again, dated));
         assertEquals(List.of(), dated.moved());
         assertEquals(
-                first.published().stream().map(Published::date).toList(),
-                dated.published().stream().map(Published::date).toList());
+                first.published(InventedSeason.FROM).stream()
+                        .map(Published::date)
+                        .toList(),
+                dated.published(InventedSeason.FROM).stream()
+                        .map(Published::date)
+                        .toList());
     }
 
     @ParameterizedTest
@@ -111,7 +116,7 @@ class DatedSeasonPropertyTest {
     private static int[] starts(SeasonOfYard season, DatedSeason dated) {
         var index = season.index();
         int[] starts = new int[season.meanings().size()];
-        dated.published()
+        dated.published(InventedSeason.FROM)
                 .forEach(p ->
                         starts[index.getOrDefault(p.name(), 0)] = season.time().quarterFrom(p.date()) + p.quarter());
         return starts;

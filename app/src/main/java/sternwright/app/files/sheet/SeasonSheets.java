@@ -7,10 +7,12 @@ import sternwright.app.files.shape.Field;
 import sternwright.app.files.shape.Numbers;
 import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Shapes;
+import sternwright.season.dated.Away;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
+import sternwright.yard.resource.Absence;
 import sternwright.yard.resource.HighWater;
 
 /** The tables of the season: high waters, owners' dates, promises and the plan that the yard works by. */
@@ -27,7 +29,28 @@ public final class SeasonSheets {
     /** The plan that the yard works by: {@code season.csv}. */
     public static final Sheet<Published> PLAN = plan();
 
+    /** Who is away and which hoist is down: {@code away.csv}. */
+    public static final Sheet<Away> AWAY = away();
+
     private SeasonSheets() {}
+
+    private static Sheet<Away> away() {
+        Field<Away, String> who = Field.required("who", Shapes.id(), Away::who, "id of one of the crew or of a hoist");
+        Field<Away, LocalDate> from =
+                Field.required("from", Shapes.date(), a -> a.days().from(), "first day");
+        Field<Away, LocalDate> to =
+                Field.required("to", Shapes.date(), a -> a.days().to(), "last day");
+        Field<Away, String> why =
+                Field.or("why", Shapes.anyText(), "", a -> a.days().why(), "free text");
+        return new Sheet<>(Block.of(
+                "an absence",
+                "who is away and which hoist is down, beside what resources.yaml says",
+                v -> new Away(v.get(who), new Absence(v.get(from), v.get(to), v.get(why))),
+                who,
+                from,
+                to,
+                why));
+    }
 
     private static Sheet<HighWater> tides() {
         Shape<LocalDateTime> dateTime = Shapes.parsedText(
@@ -129,6 +152,11 @@ public final class SeasonSheets {
                 Field.or("hoist", Shapes.anyText(), "", Published::hoist, "the hoist, for lift and launch");
         Field<Published, String> reason =
                 Field.or("reason", Shapes.anyText(), "", Published::reason, "why on this date");
+        Field<Published, LocalDate> on = Field.required(
+                "planned-on",
+                Shapes.date(),
+                Published::plannedOn,
+                "the day on which the visits of this plan were planned");
         return new Sheet<>(Block.of(
                 "an operation",
                 "the plan that the yard works by",
@@ -139,7 +167,8 @@ public final class SeasonSheets {
                         v.get(until),
                         v.get(people),
                         v.get(hoist),
-                        v.get(reason)),
+                        v.get(reason),
+                        v.get(on)),
                 boat,
                 visit,
                 operation,
@@ -148,6 +177,7 @@ public final class SeasonSheets {
                 until,
                 people,
                 hoist,
-                reason));
+                reason,
+                on));
     }
 }

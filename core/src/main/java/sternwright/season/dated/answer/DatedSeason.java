@@ -125,8 +125,12 @@ public record DatedSeason(
                 .toList();
     }
 
-    /** The plan as it is published. */
-    public List<Published> published() {
+    /**
+     * The plan as it is published.
+     *
+     * @param plannedOn the day on which its visits were planned
+     */
+    public List<Published> published(LocalDate plannedOn) {
         return operations().stream()
                 .map(o -> new Published(
                         o.meaning().name(),
@@ -135,7 +139,8 @@ public record DatedSeason(
                         o.until().toLocalDate(),
                         String.join(", ", o.people()),
                         o.hoist(),
-                        o.reason()))
+                        o.reason(),
+                        plannedOn))
                 .toList();
     }
 }

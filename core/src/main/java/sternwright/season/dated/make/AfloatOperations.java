@@ -31,7 +31,9 @@ final class AfloatOperations {
                 : part == Winterings.Part.SPRING ? Step.RECOMMISSION : Step.WORK;
         String name = usual == Step.WORK ? "visit" : usual.words();
         int at = make.lean.visit(
-                boat.boat().id(), boat.boat().name(), name + " afloat " + BoatOperations.month(visit.from()));
+                boat.boat().id(),
+                boat.boat().name(),
+                name + " afloat " + (usual == Step.WORK ? BoatOperations.month(visit.from()) : winter.years()));
         int half = make.lean.half(at, name);
         List<Integer> plain = new ArrayList<>();
         List<Integer> settled = new ArrayList<>();

@@ -1,7 +1,6 @@
 package sternwright.season.dated.make;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -159,8 +158,12 @@ public record SeasonOfYard(
         return resources.times().hoursADay() * daysPerWeek;
     }
 
-    /** No promises at all: what the season costs by itself. */
-    public SeasonProblem unpromised() {
-        return problem.promising(Collections.emptyList());
+    /**
+     * The same season with another lean form of it, such as one in which overtime is allowed for work already begun.
+     *
+     * @param other the same operations in the same order
+     */
+    public SeasonOfYard with(SeasonProblem other) {
+        return new SeasonOfYard(request, time, other, meanings, lost, pointValue);
     }
 }

@@ -1,0 +1,211 @@
+package sternwright.app.desk.season;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+import sternwright.app.files.SeasonFiles;
+import sternwright.app.files.SeasonFolder;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.YardFolder;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.sheet.Sheet;
+import sternwright.season.Cost;
+import sternwright.season.SeasonPlan;
+import sternwright.season.SeasonProblem;
+import sternwright.season.check.SeasonCheck;
+import sternwright.season.dated.OperationName;
+import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.PromisedDate;
+import sternwright.season.dated.Published;
+import sternwright.season.dated.SeasonBoat;
+import sternwright.season.dated.SeasonFault;
+import sternwright.season.dated.SeasonRequest;
+import sternwright.season.dated.answer.DatedSeason;
+import sternwright.season.dated.check.DatedSeasonCheck;
+import sternwright.season.dated.event.AfterEvents;
+import sternwright.season.dated.make.SeasonFaults;
+import sternwright.season.dated.make.SeasonOfYard;
+import sternwright.season.planner.SeasonAnswer;
+import sternwright.season.planner.SeasonPlanner;
+import sternwright.season.replan.Replanner;
+import sternwright.season.search.Budget;
+import sternwright.yard.SeasonDates;
+
+/** Plans a yard's season, or plans on from the published one after something has happened. */
+public final class PlanSeason {
+    private static final int MONTHS_AFTER_RECOMMISSION = 2;
+
+    private final SeasonAsk ask;
+    private final Onlooker onlooker;
+    private final YardFiles yard;
+    private final SeasonFiles files;
+    private final List<String> remarks = new ArrayList<>();
+
+    private PlanSeason(SeasonAsk ask, Onlooker onlooker) {
+        this.ask = ask;
+        this.onlooker = onlooker;
+        yard = YardFolder.all(ask.root(), ask.latest());
+        files = SeasonFolder.read(ask.root(), ask.latest());
+    }
+
+    /**
+     * Plans.
+     *
+     * @param ask what is asked
+     * @param onlooker sees the work and may stop it
+     * @return a season that both judges have passed
+     * @throws BadInput if the yard's files or the events do not allow a season
+     */
+    public static PlannedSeason of(SeasonAsk ask, Onlooker onlooker) {
+        return new PlanSeason(ask, onlooker).plan();
+    }
+
+    private PlannedSeason plan() {
+        EventNames.require(ask.events(), yard, files.resources());
+        List<Published> published = ask.fresh() ? List.of() : files.published();
+        LocalDate basis = published.stream()
+                .map(Published::plannedOn)
+                .min(Comparator.naturalOrder())
+                .orElse(ask.today());
+        onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
+        VisitsForSeason visits = new VisitsForSeason(yard, basis);
+        List<SeasonBoat> boats = visits.all();
+        remarks.addAll(visits.remarks());
+        SeasonRequest request = AfterEvents.of(request(boats, published), ask.events());
+        List<SeasonFault> faults = SeasonFaults.of(request);
+        if (!faults.isEmpty()) {
+            throw new BadInput(
+                    faults.stream().map(f -> FaultPlaces.problem(f, files)).toList());
+        }
+        SeasonOfYard season = SeasonOfYard.of(request);
+        onlooker.says("Placing " + season.problem().operations().size() + " operations of "
+                + season.problem().visits().size() + " visits ...");
+        return published.isEmpty() ? anew(season) : onFrom(season, published);
+    }
+
+    private SeasonRequest request(List<SeasonBoat> boats, List<Published> published) {
+        LocalDate from = published.stream()
+                .map(Published::date)
+                .filter(d -> d.isBefore(ask.today()))
+                .min(Comparator.naturalOrder())
+                .orElse(ask.today());
+        List<PromisedDate> begun = published.stream()
+                .filter(p -> p.date().isBefore(ask.today()))
+                .map(Published::kept)
+                .toList();
+        List<OwnerDate> dates = files.dates().stream().map(Sheet.Row::value).toList();
+        return new SeasonRequest(
+                yard.yard(),
+                files.resources(),
+                files.tides(),
+                boats,
+                dates,
+                promises(published),
+                begun,
+                files.hoistsDown(),
+                from,
+                lastDay(from, dates),
+                ask.today());
+    }
+
+    /** The day to which the season runs; a date an owner wants is never beyond it. */
+    private LocalDate lastDay(LocalDate from, List<OwnerDate> dates) {
+        LocalDate given = ask.to();
+        if (given != null) {
+            return given;
+        }
+        SeasonDates.Window spring = yard.yard().season().recommissionEndingFrom(from);
+        return Stream.concat(
+                        dates.stream()
+                                .filter(d -> d.kind() == OwnerDate.Kind.AFLOAT_BY)
+                                .map(d -> d.date().plusWeeks(2)),
+                        Stream.of(spring.to().plusMonths(MONTHS_AFTER_RECOMMISSION)))
+                .max(Comparator.naturalOrder())
+                .orElseThrow();
+    }
+
+    /** What was promised, and the days of lifts, launches and visits afloat that owners know from the published plan. */
+    private List<PromisedDate> promises(List<Published> published) {
+        Map<OperationName, PromisedDate> promises = new HashMap<>();
+        published.stream()
+                .filter(p -> !p.date().isBefore(ask.today()) && ownersKnow(p.name()))
+                .forEach(p -> promises.put(p.name(), p.kept()));
+        files.promises().stream()
+                .map(Sheet.Row::value)
+                .filter(p -> !p.date().isBefore(ask.today()))
+                .forEach(p -> promises.put(p.name(), withQuarter(p, promises.get(p.name()))));
+        return promises.values().stream()
+                .sorted(Comparator.comparing(PromisedDate::name))
+                .toList();
+    }
+
+    private static PromisedDate withQuarter(
+            PromisedDate promise, @org.jspecify.annotations.Nullable PromisedDate planned) {
+        return planned != null && planned.date().equals(promise.date())
+                ? new PromisedDate(
+                        promise.name(), promise.date(), planned.quarter(), promise.promisedOn(), promise.firm())
+                : promise;
+    }
+
+    private static boolean ownersKnow(OperationName name) {
+        return name.operation().equals("lift")
+                || name.operation().equals("launch")
+                || name.visit().contains("afloat");
+    }
+
+    private PlannedSeason anew(SeasonOfYard season) {
+        Budget budget = Budget.seconds(ask.seconds(), ask.nanoClock());
+        SeasonAnswer answer = SeasonPlanner.plan(
+                season.problem(), budget, ask.seed(), new BoundShare(ask.nanoClock()), watch(season));
+        return judged(season, answer);
+    }
+
+    private PlannedSeason onFrom(SeasonOfYard season, List<Published> published) {
+        int todayQ = season.time().quarterFrom(ask.today());
+        SeasonPlan old = new SeasonPlan(starts(season, published), new Cost(0, 0, 0, 0, 0, 0), "as published");
+        Replanner replanner = new Replanner(season.problem(), old, todayQ, List.of());
+        SeasonOfYard after = season.with(replanner.season());
+        onlooker.goOn(0, replanner.plan().cost().total() * after.pointValue(), 0);
+        SeasonAnswer answer = SeasonPlanner.goOn(
+                after.problem(),
+                replanner.plan(),
+                Budget.seconds(ask.seconds(), ask.nanoClock()),
+                ask.seed(),
+                new BoundShare(ask.nanoClock()),
+                watch(after));
+        return judged(after, answer);
+    }
+
+    /** Where the published plan has each operation; far away where it does not know it. */
+    private static List<Integer> starts(SeasonOfYard season, List<Published> published) {
+        Map<OperationName, Integer> at = new HashMap<>();
+        published.forEach(p -> at.put(p.name(), season.time().quarterFrom(p.date()) + p.quarter()));
+        int unknown = season.time().axis().quarters();
+        return season.meanings().stream()
+                .map(m -> at.getOrDefault(m.name(), unknown))
+                .toList();
+    }
+
+    private sternwright.season.planner.Progress watch(SeasonOfYard season) {
+        return (spent, cost, bound) ->
+                onlooker.goOn(spent, cost * season.pointValue(), bound.value() * season.pointValue());
+    }
+
+    private PlannedSeason judged(SeasonOfYard season, SeasonAnswer answer) {
+        SeasonProblem problem = season.problem();
+        List<String> wrong = new ArrayList<>();
+        SeasonCheck.of(problem, answer.plan()).forEach(v -> wrong.add(v.message()));
+        DatedSeason dated = DatedSeason.of(season, answer.plan(), answer.bound());
+        wrong.addAll(DatedSeasonCheck.of(season.request(), dated));
+        if (!wrong.isEmpty()) {
+            throw new IllegalStateException("the plan was refused by its judges and is not shown: "
+                    + String.join("; ", wrong.subList(0, Math.min(5, wrong.size()))));
+        }
+        return new PlannedSeason(
+                yard, season, dated, files.published(), remarks, answer.firstCost() * season.pointValue());
+    }
+}

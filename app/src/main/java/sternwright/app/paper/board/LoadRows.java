@@ -1,0 +1,101 @@
+package sternwright.app.paper.board;
+
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.stream.Collectors;
+import sternwright.season.dated.answer.Binding;
+import sternwright.season.dated.answer.Load;
+
+/** Rows of resources: a bar for each week, full weeks said beside the row. */
+final class LoadRows {
+    private static final double BAR = 14;
+    private static final double LEAST_WIDTH_FOR_COUNT = 11;
+    private static final int STRETCHES = 2;
+
+    private final SeasonBoard board;
+    private final TimeScale scale;
+    private final Svg names;
+    private final Svg chart;
+
+    LoadRows(SeasonBoard board, TimeScale scale, Svg names, Svg chart) {
+        this.board = board;
+        this.scale = scale;
+        this.names = names;
+        this.chart = chart;
+    }
+
+    void draw(List<Load> loads, double height) {
+        scale.axis(chart, height, board.locale());
+        double y = SeasonBoard.AXIS;
+        for (Load load : loads) {
+            names.words(0, y + 13, "b-name", Look.NAME, BoatRows.cut(load.name(), 24));
+            row(load, y);
+            y += SeasonBoard.LOAD_ROW;
+        }
+    }
+
+    private void row(Load load, double y) {
+        double base = y + BAR + 2;
+        double right = SeasonBoard.LABELS + SeasonBoard.CHART;
+        chart.shape("line", "b-hair", Look.HAIR, "x1", SeasonBoard.LABELS, "x2", right, "y1", base, "y2", base);
+        for (int w = 0; w < load.weeks().size(); w++) {
+            week(load, w, base);
+        }
+        List<Binding> full = board.binds(load);
+        if (!full.isEmpty()) {
+            chart.words(right + 8, y + 13, "b-strong", Look.STRONG, words(full));
+        } else {
+            chart.words(right + 8, y + 13, "b-soft", Look.SOFT, most(load));
+        }
+    }
+
+    private void week(Load load, int w, double base) {
+        Load.Week week = load.weeks().get(w);
+        if (week.used() == 0) {
+            return;
+        }
+        double x = scale.x(scale.weeks().get(w)) + 0.5;
+        double width = Math.max(1, scale.weekEnd(w) - x - 0.5);
+        boolean full = load.full(w);
+        double height = Math.max(1.5, BAR * Math.min(1, week.share()));
+        chart.titled(
+                "rect",
+                full ? "b-full" : "b-fill",
+                full ? Look.FULL : Look.FILL,
+                load.name() + ", week of " + scale.weeks().get(w) + ": " + week.used() + " of " + week.there()
+                        + (full ? ", full" : ""),
+                "x",
+                x,
+                "y",
+                base - height,
+                "width",
+                width,
+                "height",
+                height);
+        if (width >= LEAST_WIDTH_FOR_COUNT) {
+            boolean inside = full;
+            chart.words(
+                    x + width / 2,
+                    base - 3,
+                    inside ? "b-count-full" : "b-count",
+                    inside ? Look.COUNT_FULL : Look.COUNT,
+                    Integer.toString(week.used()));
+        }
+    }
+
+    private String words(List<Binding> full) {
+        DateTimeFormatter day = DateTimeFormatter.ofPattern("d MMM", board.locale());
+        String words = full.stream()
+                .limit(STRETCHES)
+                .map(b -> day.format(b.from()) + "\u2013" + day.format(b.to()))
+                .collect(Collectors.joining(", "));
+        return "full " + words + (full.size() > STRETCHES ? " +" + (full.size() - STRETCHES) : "");
+    }
+
+    private static String most(Load load) {
+        Load.Week most = load.weeks().stream()
+                .max(java.util.Comparator.comparingDouble(Load.Week::share))
+                .orElse(new Load.Week(0, 0));
+        return most.used() == 0 ? "not used" : "at most " + most.used() + " of " + most.there();
+    }
+}

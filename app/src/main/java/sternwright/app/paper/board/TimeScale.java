@@ -1,0 +1,53 @@
+package sternwright.app.paper.board;
+
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.util.List;
+import java.util.Locale;
+
+/** Days across a drawing. */
+record TimeScale(LocalDate from, LocalDate to, List<LocalDate> weeks, double left, double width) {
+    double x(LocalDateTime at) {
+        double days = ChronoUnit.DAYS.between(from, at.toLocalDate()) + at.getHour() / 24.0;
+        double all = ChronoUnit.DAYS.between(from, to) + 1;
+        return left + width * Math.max(0, Math.min(1, days / all));
+    }
+
+    double x(LocalDate day) {
+        return x(day.atStartOfDay());
+    }
+
+    /** End of a week: begin of the next, or of the day after the last. */
+    double weekEnd(int week) {
+        return week + 1 < weeks.size() ? x(weeks.get(week + 1)) : left + width;
+    }
+
+    /** Months with their names above a hairline for each, through {@code height}. */
+    void axis(Svg svg, double height, Locale locale) {
+        DateTimeFormatter name = DateTimeFormatter.ofPattern("LLL", locale);
+        LocalDate month = from.withDayOfMonth(1);
+        while (!month.isAfter(to)) {
+            double x = month.isBefore(from) ? left : x(month);
+            if (month.isAfter(from)) {
+                svg.shape("line", "b-month", Look.MONTH, "x1", x, "x2", x, "y1", 4.0, "y2", height);
+            }
+            boolean january = month.getMonthValue() == 1;
+            double end = month.plusMonths(1).isAfter(to) ? left + width : x(month.plusMonths(1));
+            if (end - x > 26) {
+                svg.words(
+                        x + 3,
+                        13,
+                        "b-axis",
+                        Look.AXIS,
+                        name.format(month) + (january || end - left < 90 ? " " + month.getYear() : ""));
+            }
+            month = month.plusMonths(1);
+        }
+        for (LocalDate week : weeks) {
+            double x = x(week);
+            svg.shape("line", "b-week", Look.WEEK, "x1", x, "x2", x, "y1", 18.0, "y2", 21.0);
+        }
+    }
+}

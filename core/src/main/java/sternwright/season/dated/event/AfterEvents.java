@@ -1,0 +1,74 @@
+package sternwright.season.dated.event;
+
+import java.util.ArrayList;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
+import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.PromisedDate;
+import sternwright.season.dated.SeasonRequest;
+import sternwright.season.dated.SeasonRequest.HoistDown;
+
+/** Turns a request and what happened into the request after it. */
+public final class AfterEvents {
+    private final List<OwnerDate> dates;
+    private final List<HoistDown> down;
+    private final Set<String> released = new HashSet<>();
+    private SeasonRequest now;
+
+    private AfterEvents(SeasonRequest before) {
+        now = before;
+        dates = new ArrayList<>(before.dates());
+        down = new ArrayList<>(before.hoistsDown());
+    }
+
+    /**
+     * The request after some events.
+     *
+     * @param before the request
+     * @param events what happened; ids that do not exist change nothing
+     * @return the request after them
+     */
+    public static SeasonRequest of(SeasonRequest before, List<SeasonEvent> events) {
+        AfterEvents after = new AfterEvents(before);
+        events.forEach(after::apply);
+        List<PromisedDate> kept = before.promises().stream()
+                .filter(p -> p.firm() || !after.released.contains(p.name().boatId()) || !isSpring(p))
+                .toList();
+        return after.now.dates(after.dates).hoistsDown(after.down).promising(kept, before.begun());
+    }
+
+    /** An owner who asks for another day releases the launch and what belongs to it, not the lay-up. */
+    private static boolean isSpring(PromisedDate promise) {
+        String operation = promise.name().operation();
+        return operation.startsWith("launch")
+                || operation.startsWith("recommission")
+                || operation.startsWith("sea trial")
+                || operation.startsWith("settled");
+    }
+
+    private void apply(SeasonEvent event) {
+        if (event instanceof SeasonEvent.PersonAway away) {
+            now = now.resources(now.resources()
+                    .crew(now.resources().crew().stream()
+                            .map(c -> c.id().equals(away.person()) ? c.away(away.days()) : c)
+                            .toList()));
+        } else if (event instanceof SeasonEvent.HoistDown hoist) {
+            down.add(new HoistDown(hoist.hoist(), hoist.days()));
+        } else if (event instanceof SeasonEvent.PartLate part) {
+            dates.add(new OwnerDate(part.boat(), OwnerDate.Kind.PART_IN, part.work(), part.here(), ""));
+        } else if (event instanceof SeasonEvent.Emergency emergency) {
+            dates.add(new OwnerDate(emergency.boat(), OwnerDate.Kind.EMERGENCY, "", emergency.from(), ""));
+        } else if (event instanceof SeasonEvent.OwnerWants wants) {
+            dates.removeIf(
+                    d -> d.kind() == OwnerDate.Kind.AFLOAT_BY && d.boatId().equals(wants.boat()));
+            dates.add(new OwnerDate(wants.boat(), OwnerDate.Kind.AFLOAT_BY, "", wants.by(), ""));
+            released.add(wants.boat());
+        }
+    }
+
+    /** The dates after the events, as they would be written down. */
+    public static List<OwnerDate> datesAfter(SeasonRequest before, List<SeasonEvent> events) {
+        return of(before, events).dates();
+    }
+}
