@@ -11,9 +11,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.stream.Stream;
 import sternwright.app.files.FolderLayout;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.kind.BerthsShape;
 import sternwright.app.files.kind.ProgrammeShape;
+import sternwright.app.files.kind.ResourcesShape;
 import sternwright.app.files.kind.YardShape;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
@@ -21,8 +23,10 @@ import sternwright.app.files.safe.StagedFiles;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
+import sternwright.app.files.shape.YamlText;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
+import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.template.BoatText;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
@@ -30,6 +34,7 @@ import sternwright.history.BoatHistory;
 import sternwright.service.Programme;
 import sternwright.service.RuleBook;
 import sternwright.yard.Yard;
+import sternwright.yard.resource.Resources;
 
 /** Writes an invented yard as a folder that every command reads. */
 public final class InventedFolder {
@@ -74,6 +79,7 @@ public final class InventedFolder {
         files.put(layout.yard(), yardText());
         files.put(layout.berths(), text(folder() + "berths.yaml"));
         files.put(root.resolve("programmes").resolve("own.yaml"), text("own-programme.yaml"));
+        season(root, files, made, today, seed);
         for (Boat boat : made.boats()) {
             files.put(layout.boat(boat.id()), boatText(boat));
             BoatHistory history = Objects.requireNonNull(made.histories().get(boat.id()));
@@ -82,6 +88,22 @@ public final class InventedFolder {
         }
         files.commit();
         return made;
+    }
+
+    /** What the season is planned with. */
+    private void season(Path root, StagedFiles files, InventedYard made, LocalDate today, long seed) {
+        InventedResources invented = new InventedResources(yard(today).season(), today, seed);
+        Resources resources = invented.resources(made.boats());
+        files.put(
+                root.resolve(SeasonFolder.RESOURCES),
+                "# Invented hoists, places and people.\n"
+                        + YamlText.of(ResourcesShape.RESOURCES.write(resources), YamlText.NONE));
+        files.put(
+                root.resolve(SeasonFolder.TIDES),
+                SeasonSheets.TIDES.write(InventedTides.between(today.minusMonths(1), today.plusMonths(26))));
+        files.put(
+                root.resolve(SeasonFolder.DATES),
+                SeasonSheets.DATES.write(invented.dates(made.boats(), made.histories(), today)));
     }
 
     /**

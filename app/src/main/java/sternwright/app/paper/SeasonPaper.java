@@ -2,9 +2,12 @@ package sternwright.app.paper;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import sternwright.app.paper.board.SeasonBoard;
 import sternwright.season.dated.answer.Binding;
 import sternwright.season.dated.answer.DatedOperation;
@@ -52,13 +55,15 @@ public record SeasonPaper(Yard yard, DatedSeason season, LocalDate today, List<S
         return Paper.page("board", title, style, facts);
     }
 
-    /** Operations that are not as wished, the worst first. */
+    /** The worst operation of each boat that is not as wished, the worst boat first. */
     public List<DatedOperation> toMind() {
+        Set<String> seen = new HashSet<>();
         return season.operations().stream()
                 .filter(o -> o.state() == DatedOperation.State.UNSAFE || o.state() == DatedOperation.State.LATE)
-                .sorted(java.util.Comparator.comparing(DatedOperation::state)
+                .sorted(Comparator.comparing(DatedOperation::state)
                         .thenComparing(DatedOperation::daysLate)
                         .reversed())
+                .filter(o -> seen.add(o.meaning().boatId()))
                 .toList();
     }
 

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import sternwright.app.files.sheet.BoatsSheet;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
+import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.sheet.Sheet;
 
 /** docs/file-formats.md is made from the shapes by which the program reads. */
@@ -56,6 +57,11 @@ class FileFormatsPageTest {
         table(page, "`import history`, `export history`", HistorySheet.MANY_BOATS);
         table(page, "`import hours`, `export hours`", HoursSheet.MANY_BOATS);
         table(page, "`import boats`, `export boats`: a row for each installation", BoatsSheet.SHEET);
+        table(page, "`tides.csv`", SeasonSheets.TIDES);
+        table(page, "`dates.csv`", SeasonSheets.DATES);
+        table(page, "`promises.csv`", SeasonSheets.PROMISES);
+        table(page, "`away.csv`", SeasonSheets.AWAY);
+        table(page, "`season.csv`, written by `season --publish`", SeasonSheets.PLAN);
         Page.mustSay("docs/file-formats.md", page.toString().stripTrailing() + "\n");
     }
 

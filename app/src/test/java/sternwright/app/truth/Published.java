@@ -6,6 +6,7 @@ import sternwright.app.files.kind.BerthsShape;
 import sternwright.app.files.kind.BoatShape;
 import sternwright.app.files.kind.CatalogueShape;
 import sternwright.app.files.kind.ProgrammeShape;
+import sternwright.app.files.kind.ResourcesShape;
 import sternwright.app.files.kind.YardShape;
 import sternwright.app.files.shape.Block;
 
@@ -15,7 +16,8 @@ enum Published {
     BERTHS("berths", "berths.yaml", BerthsShape.BERTHS),
     BOAT("boat", "boats/ID.yaml", BoatShape.BOAT),
     PROGRAMME("programme", "programmes/*.yaml", ProgrammeShape.PROGRAMME),
-    CATALOGUE("catalogue", "catalogue.yaml", CatalogueShape.CATALOGUE);
+    CATALOGUE("catalogue", "catalogue.yaml", CatalogueShape.CATALOGUE),
+    RESOURCES("resources", "resources.yaml", ResourcesShape.RESOURCES);
 
     final String id;
     final String file;

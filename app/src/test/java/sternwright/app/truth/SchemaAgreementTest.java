@@ -143,6 +143,7 @@ class SchemaAgreementTest {
             case BOAT -> Files.readString(yard.resolve("boats/b.yaml"));
             case PROGRAMME -> resource("programmes/generic.yaml");
             case CATALOGUE -> resource("catalogue.yaml");
+            case RESOURCES -> resource("season/resources.yaml");
         };
     }
 

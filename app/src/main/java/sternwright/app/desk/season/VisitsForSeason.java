@@ -64,7 +64,7 @@ final class VisitsForSeason {
     private record Answered(SeasonBoat boat, List<String> remarks) {}
 
     private Answered of(Boat boat) {
-        BoatHistory history = dues.history(boat);
+        BoatHistory history = files.history(boat.id());
         BoatHistory then = until(history);
         List<Due> due = dues.of(boat, then, basis);
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())));

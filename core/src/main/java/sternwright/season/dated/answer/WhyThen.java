@@ -133,31 +133,43 @@ final class WhyThen {
 
     /** The operation of the same boat that ends just when this one begins. */
     private Optional<String> follows(int i) {
+        return followed(i).map(f -> season.meanings().get(f).operation());
+    }
+
+    private Optional<Integer> followed(int i) {
         int start = plan.startQ().get(i);
         return before.getOrDefault(i, List.of()).stream()
                 .filter(l -> plan.startQ().get(l.before()) + l.minQ() == start)
-                .map(l -> season.meanings().get(l.before()).operation())
+                .map(Lag::before)
                 .findFirst();
     }
 
-    /** Why a late operation is not earlier. */
+    /** Why a late operation is not earlier: back along the boat's own works to the one that something else holds. */
     private String whyNotBefore(int i) {
+        Optional<Integer> follows = followed(i);
+        if (follows.isEmpty()) {
+            return "it " + held(i);
+        }
+        int first = follows.get();
+        for (Optional<Integer> earlier = followed(first); earlier.isPresent(); earlier = followed(first)) {
+            first = earlier.get();
+        }
+        return "it follows " + season.meanings().get(first).operation() + ", which " + held(first);
+    }
+
+    private String held(int i) {
         Operation o = problem.operations().get(i);
         int start = plan.startQ().get(i);
-        Optional<String> follows = follows(i);
-        if (follows.isPresent()) {
-            return "it follows " + follows.get();
-        }
         if (start == o.earliestQ()) {
-            return "it cannot begin before " + time.date(start);
+            return "cannot begin before " + time.date(start);
         }
         if (o.days() >= 0 && !water(o, start - axis.quartersPerDay())) {
-            return "there is not water enough the days before";
+            return "has not water enough the days before";
         }
         if (start > 0 && !rota.couldBegin(i, start - 1)) {
-            return full(o) + " until then";
+            return "waits: " + full(o) + " until then";
         }
-        return "earlier would cost more elsewhere";
+        return "would cost more elsewhere if it were earlier";
     }
 
     private String full(Operation o) {
