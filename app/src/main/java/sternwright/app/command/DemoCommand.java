@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sternwright.app.demo.InventedFolder;
@@ -57,8 +58,12 @@ final class DemoCommand extends Deed {
         text.dues(dues);
         List<BoatAnswer> answers = demo.visits(files);
         text.visits(answers, files.yard().currency());
-        demo.papers(files, answers).ifPresent(text::papers);
-        text.next(folder, dues.isEmpty() ? "" : dues.get(0).boatId());
+        Optional<ShowDemo.Papers> papers = demo.papers(files, answers);
+        papers.ifPresent(text::papers);
+        text.next(
+                folder,
+                papers.map(p -> p.boat().id())
+                        .orElseGet(() -> files.boats().keySet().iterator().next()));
         return CommandProgram.DONE;
     }
 }

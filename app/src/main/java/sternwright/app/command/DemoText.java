@@ -155,11 +155,15 @@ final class DemoText {
     void next(Path folder, String boatId) {
         out.println();
         out.println("What to try next");
-        out.println("  sternwright --yard " + folder + " due " + boatId + "      what is due on one boat, and why");
-        out.println("  sternwright --yard " + folder + " due                 the whole yard");
-        out.println("  sternwright --yard " + folder + " check               what is odd in its files");
-        out.println("  sternwright --yard " + folder + " new boat --arrangement saildrive --name \"Her Name\"");
-        out.println("  The yard is a folder of text files: open "
-                + folder.resolve("boats").resolve(boatId + ".yaml") + ".");
+        String yard = "sternwright --yard " + folder + " ";
+        TextTable table = new TextTable("", "");
+        table.row("  " + yard + "due " + boatId, "what is due on one boat, and why");
+        table.row("  " + yard + "visits " + boatId, "its visits, with the proof");
+        table.row("  " + yard + "card " + boatId, "the job card of its next visit");
+        table.row("  " + yard + "record " + boatId + " --work change-engine-oil --who \"A. Name\"", "work done; due moves");
+        table.row("  " + yard + "protect " + boatId, "potentials and anodes");
+        table.row("  " + yard + "new boat --arrangement saildrive --name \"Her Name\"", "register a boat of your own");
+        table.print(out);
+        out.println("  The yard is a folder of text files: open " + folder.resolve("boats").resolve(boatId + ".yaml") + ".");
     }
 }

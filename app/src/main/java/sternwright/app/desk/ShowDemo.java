@@ -23,7 +23,10 @@ public final class ShowDemo {
     /** How far the demo plans. */
     public static final int MONTHS = 24;
 
-    private static final double SECONDS_A_BOAT = 0.8;
+    /** All boats together get about this long; one boat never more than the second figure. */
+    private static final double SECONDS_IN_ALL = 20;
+
+    private static final double MOST_SECONDS_A_BOAT = 0.8;
     private static final double GAP = 0.01;
     private static final int ESTIMATE_DAYS = 30;
     private static final int GOOD_SIZE = 8;
@@ -76,7 +79,10 @@ public final class ShowDemo {
      * @return one answer a boat
      */
     public List<BoatAnswer> visits(YardFiles files) {
-        return new PlanVisits(files, Figures.of(reader).locale()).all(today, MONTHS, SECONDS_A_BOAT, GAP);
+        double share = SECONDS_IN_ALL
+                * Runtime.getRuntime().availableProcessors()
+                / Math.max(1, files.boats().size());
+        return new PlanVisits(files, Figures.of(reader).locale()).all(today, MONTHS, Math.min(MOST_SECONDS_A_BOAT, share), GAP);
     }
 
     /**
