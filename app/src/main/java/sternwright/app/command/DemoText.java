@@ -160,10 +160,13 @@ final class DemoText {
         table.row("  " + yard + "due " + boatId, "what is due on one boat, and why");
         table.row("  " + yard + "visits " + boatId, "its visits, with the proof");
         table.row("  " + yard + "card " + boatId, "the job card of its next visit");
-        table.row("  " + yard + "record " + boatId + " --work change-engine-oil --who \"A. Name\"", "work done; due moves");
+        table.row(
+                "  " + yard + "record " + boatId + " --work change-engine-oil --who \"A. Name\"",
+                "work done; due moves");
         table.row("  " + yard + "protect " + boatId, "potentials and anodes");
         table.row("  " + yard + "new boat --arrangement saildrive --name \"Her Name\"", "register a boat of your own");
         table.print(out);
-        out.println("  The yard is a folder of text files: open " + folder.resolve("boats").resolve(boatId + ".yaml") + ".");
+        out.println("  The yard is a folder of text files: open "
+                + folder.resolve("boats").resolve(boatId + ".yaml") + ".");
     }
 }

@@ -82,7 +82,8 @@ public final class ShowDemo {
         double share = SECONDS_IN_ALL
                 * Runtime.getRuntime().availableProcessors()
                 / Math.max(1, files.boats().size());
-        return new PlanVisits(files, Figures.of(reader).locale()).all(today, MONTHS, Math.min(MOST_SECONDS_A_BOAT, share), GAP);
+        return new PlanVisits(files, Figures.of(reader).locale())
+                .all(today, MONTHS, Math.min(MOST_SECONDS_A_BOAT, share), GAP);
     }
 
     /**
