@@ -19,10 +19,12 @@ import sternwright.finding.Caution;
 import sternwright.finding.Source;
 import sternwright.finding.Standing;
 import sternwright.protection.metal.MetalCatalogue;
+import sternwright.service.Modifier;
 import sternwright.service.Programme;
 import sternwright.service.ReadingAsked;
 import sternwright.service.Rule;
 import sternwright.service.SupplyNeed;
+import sternwright.service.Trigger;
 import sternwright.service.check.ProgrammeCheck;
 import sternwright.service.check.ProgrammeFault;
 import sternwright.yard.StoreItem;
@@ -72,6 +74,15 @@ class GenericProgrammeTest {
         assertTrue(rule.cautions().contains("who-decides"), "the maker's manual leads");
         assertFalse(rule.skills().isEmpty());
         assertTrue(rule.riskPerMonthLate() > 0);
+    }
+
+    @ParameterizedTest
+    @MethodSource("rules")
+    void whatStandsInsideASentenceIsAPhrase(Rule rule) {
+        Stream.concat(
+                        rule.modifiers().stream().map(Modifier::why),
+                        rule.triggers().stream().map(Trigger::why))
+                .forEach(why -> assertTrue(why.matches("[a-z].*[^.]"), why));
     }
 
     @ParameterizedTest
