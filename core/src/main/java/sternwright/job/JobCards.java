@@ -14,6 +14,7 @@ import sternwright.boat.Part;
 import sternwright.boat.PartKind;
 import sternwright.boat.PartRef;
 import sternwright.history.MeterReading;
+import sternwright.history.RunningHours;
 import sternwright.history.ServiceEntry;
 import sternwright.history.TakenReading;
 import sternwright.service.Place;
@@ -126,10 +127,19 @@ public final class JobCards {
         return engines;
     }
 
+    /** The newest reading that fits the meter's course; one that does not is a slip and would mislead on board. */
     private @Nullable MeterReading lastMeter(String installationId) {
+        List<MeterReading> readings = facts.history().meter().stream()
+                .filter(r ->
+                        r.installationId().equals(installationId) && !r.date().isAfter(facts.issuedOn()))
+                .toList();
+        RunningHours running = RunningHours.of(readings);
         MeterReading last = null;
-        for (MeterReading r : facts.history().meter()) {
-            if (r.installationId().equals(installationId) && !r.date().isAfter(facts.issuedOn())) {
+        for (MeterReading r : readings) {
+            boolean counted = running.points().stream().anyMatch(p -> p.date().equals(r.date()));
+            boolean slip =
+                    running.remarks().stream().anyMatch(m -> m.date().equals(r.date()) && m.hours() == r.hours());
+            if (counted && (!slip || last == null || !last.date().equals(r.date()))) {
                 last = r;
             }
         }

@@ -17,6 +17,8 @@ import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sternwright.history.BoatHistory;
+import sternwright.history.MeterReading;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
 import sternwright.visit.planned.PlannedWork;
@@ -33,6 +35,19 @@ class JobCardsTest {
         assertEquals(
                 java.util.stream.IntStream.rangeClosed(1, 10).boxed().toList(),
                 card.works().stream().map(CardWork::number).toList());
+    }
+
+    @Test
+    void aMeterReadingThatDoesNotFitIsNotPrinted() {
+        CardFacts f = InventedVisits.facts();
+        List<MeterReading> meter = new ArrayList<>(f.history().meter());
+        meter.add(MeterReading.of(LocalDate.of(2026, 6, 20), "main", 7020));
+        BoatHistory slipped = new BoatHistory(f.boat().id(), f.history().entries(), meter);
+        CardFacts facts =
+                new CardFacts(f.yard(), f.boat(), f.berth(), f.catalogue(), f.cautions(), slipped, f.issuedOn());
+        assertEquals(
+                MeterReading.of(LocalDate.of(2026, 6, 20), "main", 702),
+                JobCards.of(visit, facts).engines().get(0).lastMeter());
     }
 
     @Test
