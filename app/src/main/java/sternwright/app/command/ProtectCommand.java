@@ -71,6 +71,13 @@ final class ProtectCommand extends Deed {
             description = "Age of the paint below the water; left out: 1.")
     double paintYears = 1;
 
+    @Option(
+            names = "--last-years",
+            paramLabel = "YEARS",
+            defaultValue = "1",
+            description = "How long a new anode should last to half gone; left out: 1.")
+    double lastYears = 1;
+
     @Option(names = "--assumptions", description = "List every figure the register did not give, with its source.")
     boolean assumptions;
 
@@ -91,7 +98,10 @@ final class ProtectCommand extends Deed {
                 YardFolder.only(program().yard, List.of(boat), program().latest());
         Boat found = files.boats().values().iterator().next();
         ProtectionReport report = new ProtectBoat(files)
-                .report(found, new ProtectRequest(program().today(), !unplugged, paintYears, numbers(), observations));
+                .report(
+                        found,
+                        new ProtectRequest(
+                                program().today(), !unplugged, paintYears, numbers(), lastYears, observations));
         write(report, shown, files);
         if (program().json) {
             Json.print(ProtectionView.of(report, shown), out());

@@ -85,8 +85,8 @@ final class ProtectText {
 
     private void anodes(ProtectionReport r) {
         out.println();
-        TextTable table = new TextTable(
-                "anode", "left now", "half gone", "80 % range", "spent", "mean mA", "kg for a year to half");
+        TextTable table =
+                new TextTable("anode", "left now", "half gone", "80 % range", "spent", "mean mA", "kg wanted");
         for (AnodeForecast f : r.life().forecasts()) {
             table.row(
                     f.body().id(),

@@ -54,7 +54,14 @@ public final class ProtectBoat {
         try {
             return new ReportWriter(builder)
                     .write(new ReportRequest(
-                            boat, berth, condition, year(boat, berth), history, request.readings(), request.today()));
+                            boat,
+                            berth,
+                            condition,
+                            year(boat, berth),
+                            history,
+                            request.readings(),
+                            request.wantedYears(),
+                            request.today()));
         } catch (IllegalArgumentException e) {
             String said = String.valueOf(e.getMessage()).strip();
             throw BadInput.of(

@@ -12,6 +12,7 @@ import sternwright.protection.diagnosis.Observation;
  * @param shoreLead whether the shore lead is plugged in, where the berth has one
  * @param coatingYears age of the paint below the water, years
  * @param figures the yard's own figures by key
+ * @param wantedYears how long an anode should last to half gone, years
  * @param readings readings to diagnose from; may be empty
  */
 public record ProtectRequest(
@@ -19,6 +20,7 @@ public record ProtectRequest(
         boolean shoreLead,
         double coatingYears,
         Map<String, Double> figures,
+        double wantedYears,
         List<Observation> readings) {
     /** Copies the collections. */
     public ProtectRequest {
@@ -28,6 +30,6 @@ public record ProtectRequest(
 
     /** The boat as she lies, nothing measured. */
     public static ProtectRequest on(LocalDate today) {
-        return new ProtectRequest(today, true, 1, Map.of(), List.of());
+        return new ProtectRequest(today, true, 1, Map.of(), 1, List.of());
     }
 }

@@ -86,7 +86,7 @@ public record ProtectionView(
             @Nullable LocalDate late80,
             @Nullable LocalDate spent,
             double meanCurrentA,
-            double massForAYearKg,
+            double massWantedKg,
             String how) {}
 
     /** One fault. */

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -23,8 +24,13 @@ import sternwright.protection.register.CircuitFromRegister;
  * @param forecasts one for each anode
  * @param calibration the demand and how well it is known
  * @param findings what the weighing itself tells, such as an anode still full after a season
+ * @param wastageRatios by anode, mass lost in its last weighed spell over what was foretold without any weighing
  */
-public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibration, List<String> findings) {
+public record AnodeLife(
+        List<AnodeForecast> forecasts,
+        DemandCalibration calibration,
+        List<String> findings,
+        Map<String, Double> wastageRatios) {
     /** Months looked ahead. */
     public static final int MONTHS_AHEAD = 60;
 
@@ -34,6 +40,7 @@ public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibra
     public AnodeLife {
         forecasts = List.copyOf(forecasts);
         findings = List.copyOf(findings);
+        wastageRatios = Map.copyOf(wastageRatios);
     }
 
     /**
@@ -62,6 +69,8 @@ public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibra
         List<Weighing> spells = usable(log.weighings());
         DemandCalibration calibration =
                 spells.isEmpty() ? DemandCalibration.none(berth.hotMarina()) : DemandCalibration.fit(problem, spells);
+        Map<Weighing, Double> expected = new LinkedHashMap<>();
+        lastOfEach(log.weighings()).values().forEach(w -> expected.put(w, expectedLoss(problem, w)));
         Map<String, Double> left = new HashMap<>(log.left());
         WastageProblem calibrated = problem.with(calibration.demand(), calibration.loss());
         log.known()
@@ -70,7 +79,8 @@ public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibra
         return new AnodeLife(
                 AnodeForecast.of(problem.from(today.getMonthValue(), left), calibration, today, MONTHS_AHEAD),
                 calibration,
-                stillFull(problem, log.weighings()));
+                stillFull(expected),
+                ratios(expected));
     }
 
     /** The problem of a boat in its month. */
@@ -111,20 +121,40 @@ public record AnodeLife(List<AnodeForecast> forecasts, DemandCalibration calibra
         return all.stream().filter(w -> w.lost() > 0.02 && w.leftAfter() > 0.1).toList();
     }
 
-    private static List<String> stillFull(WastageProblem problem, List<Weighing> weighings) {
-        List<String> findings = new ArrayList<>();
-        for (Weighing w : weighings) {
-            Double mass = problem.atBerth().body(w.body()).massKg();
-            double kg = mass == null ? 1 : mass;
-            double expected = DemandCalibration.lost(
-                            problem.from(w.from().getMonthValue(), Map.of(w.body(), w.leftBefore())), List.of(w))
-                    / kg;
-            if (w.leftAfter() >= STILL_FULL * w.leftBefore() && expected > SHOULD_HAVE_LOST) {
-                findings.add(w.body() + " is still " + Math.round(100 * w.leftAfter()) + " % full after "
-                        + Math.round(w.months()) + " months where about " + Math.round(100 * expected)
-                        + " % should have gone: a full anode after a season is not connected, or is painted over.");
+    private static Map<String, Weighing> lastOfEach(List<Weighing> weighings) {
+        Map<String, Weighing> last = new LinkedHashMap<>();
+        weighings.forEach(w -> last.put(w.body(), w));
+        return last;
+    }
+
+    private static Map<String, Double> ratios(Map<Weighing, Double> expected) {
+        Map<String, Double> ratios = new HashMap<>();
+        expected.forEach((w, share) -> {
+            if (share > SHOULD_HAVE_LOST / 2) {
+                ratios.put(w.body(), w.lost() / share);
             }
-        }
+        });
+        return ratios;
+    }
+
+    /** Share of its mass that an anode should have lost in a spell by the drawing board. */
+    private static double expectedLoss(WastageProblem problem, Weighing w) {
+        Double mass = problem.atBerth().body(w.body()).massKg();
+        WastageProblem then = problem.from(w.from().getMonthValue(), Map.of(w.body(), w.leftBefore()));
+        return DemandCalibration.lost(then, List.of(w)) / (mass == null ? 1 : mass);
+    }
+
+    /** The last spell of each anode in which it lost almost nothing where it should have wasted. */
+    private static List<String> stillFull(Map<Weighing, Double> expected) {
+        List<String> findings = new ArrayList<>();
+        expected.forEach((w, share) -> {
+            if (w.leftAfter() >= STILL_FULL * w.leftBefore() && share > SHOULD_HAVE_LOST) {
+                findings.add(w.body() + " has lost almost nothing in " + Math.round(w.months()) + " months ("
+                        + Math.round(100 * w.leftBefore()) + " % then, " + Math.round(100 * w.leftAfter())
+                        + " % on " + w.to() + ") where about " + Math.round(100 * share)
+                        + " % of a new one should have gone: it is not connected, or is painted over.");
+            }
+        });
         return findings;
     }
 

@@ -34,6 +34,14 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
     private static final double OF_ONE_SPELL = 0.25;
     private static final double YEAR_TO_YEAR = 0.2;
     private static final double LARGEST_DEMAND = 4;
+    private static final double LARGEST_LOSS = 6;
+    private static final int ROUNDS = 8;
+    private static final double CLOSE = 0.02;
+    private static final int SPELLS_USED = 4;
+
+    /** A spell in which less than this share of new anodes was to be expected tells nothing of the demand. */
+    private static final double LEAST_FORETOLD = 0.005;
+
     private static final double NORMAL_80 = 1.2816;
 
     /** Wastage in a hot marina before any weighing: half the interval (common practice, no source). */
@@ -70,7 +78,7 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
         return loss * Math.exp(NORMAL_80 * lossSpread);
     }
 
-    /** Fits the demand to weighings; those of one spell count together. */
+    /** Fits the demand to the latest weighings; those of one spell count together. */
     public static DemandCalibration fit(WastageProblem problem, List<Weighing> weighings) {
         Map<List<LocalDate>, List<Weighing>> spells = new LinkedHashMap<>();
         for (Weighing w : weighings) {
@@ -80,19 +88,26 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
         if (spells.isEmpty()) {
             return none();
         }
+        List<List<Weighing>> latest = List.copyOf(spells.values());
+        latest = latest.subList(Math.max(0, latest.size() - SPELLS_USED), latest.size());
         double each = 1 / (OF_ONE_SPELL * OF_ONE_SPELL);
         double demandPrecision = 1 / (PRIOR_DEMAND * PRIOR_DEMAND);
         double lossPrecision = 1 / (PRIOR_LOSS * PRIOR_LOSS);
         double demand = 0;
         double loss = 0;
-        for (List<Weighing> spell : spells.values()) {
+        int counted = 0;
+        for (List<Weighing> spell : latest) {
             double k = demandOf(problem, spell);
+            double foretold = lost(before(problem, spell).withDemand(k), spell);
+            if (foretold < LEAST_FORETOLD * newKg(problem, spell)) {
+                continue;
+            }
             demandPrecision += each;
+            counted++;
             lossPrecision += each;
             demand += Math.log(k) * each;
-            loss += Math.log(measuredKg(problem, spell)
-                            / lost(before(problem, spell).withDemand(k), spell))
-                    * each;
+            double ratio = measuredKg(problem, spell) / foretold;
+            loss += Math.log(Math.max(1 / LARGEST_LOSS, Math.min(LARGEST_LOSS, ratio))) * each;
         }
         double spread = Math.sqrt(1 / demandPrecision + YEAR_TO_YEAR * YEAR_TO_YEAR);
         return new DemandCalibration(
@@ -100,7 +115,11 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
                 OF_DEMAND * spread,
                 Math.exp(loss / lossPrecision),
                 (1 - OF_DEMAND) * spread,
-                spells.size());
+                counted);
+    }
+
+    private static double newKg(WastageProblem problem, List<Weighing> spell) {
+        return spell.stream().mapToDouble(w -> massKg(problem, w.body())).sum();
     }
 
     private static double measuredKg(WastageProblem problem, List<Weighing> spell) {
@@ -121,17 +140,18 @@ public record DemandCalibration(double demand, double logSpread, double loss, do
     private static double demandOf(WastageProblem problem, List<Weighing> spell) {
         double measured = measuredKg(problem, spell);
         WastageProblem then = before(problem, spell);
-        double low = -Math.log(LARGEST_DEMAND);
-        double high = Math.log(LARGEST_DEMAND);
-        for (int n = 0; n < 16; n++) {
-            double middle = (low + high) / 2;
-            if (lost(then.withDemand(Math.exp(middle)), spell) < measured) {
-                low = middle;
-            } else {
-                high = middle;
+        double most = Math.log(LARGEST_DEMAND);
+        double x = 0;
+        // Loss goes nearly in proportion to demand, so stepping by the ratio in logarithms converges in a few rounds.
+        for (int n = 0; n < ROUNDS; n++) {
+            double ratio = measured / Math.max(1e-12, lost(then.withDemand(Math.exp(x)), spell));
+            double next = Math.max(-most, Math.min(most, x + Math.log(Math.max(1e-6, ratio))));
+            if (Math.abs(next - x) < CLOSE) {
+                return Math.exp(next);
             }
+            x = next;
         }
-        return Math.exp((low + high) / 2);
+        return Math.exp(x);
     }
 
     /** Mass that the anodes of a spell lose in it, kg, as computed. */

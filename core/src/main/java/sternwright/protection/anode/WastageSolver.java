@@ -6,8 +6,6 @@ import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import sternwright.protection.circuit.Body;
-import sternwright.protection.circuit.Circuit;
-import sternwright.protection.circuit.MutualResistance;
 import sternwright.protection.metal.AnodeAlloy;
 import sternwright.protection.register.BoatBody;
 import sternwright.protection.register.BoatCircuit;
@@ -161,44 +159,39 @@ public final class WastageSolver {
     /** The circuit at the berth or under way, with its last state to start from. */
     private static final class Condition {
         private final BoatCircuit boat;
-        private final Circuit base;
-        private final Map<String, BoatBody> meaning = new HashMap<>();
+        private final List<Body> base;
+        private final CircuitSolver solver;
+        private final double[] area;
+        private final double[] ohm;
         private @Nullable CircuitState last;
 
         Condition(BoatCircuit boat, double demand) {
             this.boat = boat;
-            boat.bodies().forEach(b -> meaning.put(b.id(), b));
-            base = demand == 1 ? boat.circuit() : Demand.times(boat, demand);
+            solver = new CircuitSolver(demand == 1 ? boat.circuit() : Demand.times(boat, demand));
+            base = solver.circuit().bodies();
+            area = new double[base.size()];
+            ohm = new double[base.size()];
         }
 
         CircuitState solve(double rho, double bare, Map<String, AnodeState> anodes) {
-            CircuitSolver solver = new CircuitSolver(now(rho, bare, anodes));
-            CircuitState state = last == null ? solver.solve() : solver.solve(last);
-            last = state;
-            return state;
-        }
-
-        private Circuit now(double rho, double bare, Map<String, AnodeState> anodes) {
             double scale = rho / boat.water().resistivityOhmM();
-            List<Body> bodies = new ArrayList<>(base.bodies().size());
-            for (Body b : base.bodies()) {
+            for (int n = 0; n < area.length; n++) {
+                Body b = base.get(n);
                 AnodeState anode = anodes.get(b.id());
-                if (anode != null) {
-                    double m = anode.middle();
-                    double area = m > 0 ? b.areaM2() * Math.cbrt(m * m) : b.areaM2() * GONE_AREA;
-                    double ohm = b.waterOhm() * scale / Math.cbrt(Math.max(m, 0.01));
-                    bodies.add(b.withAreaM2(area).withWaterOhm(ohm));
+                if (anode == null) {
+                    double coated = boat.bodies().get(n).coatedShare();
+                    area[n] = b.areaM2() * (coated > 0 ? 1 - coated + coated * bare : b.bareFraction());
+                    ohm[n] = b.waterOhm() * scale;
                 } else {
-                    BoatBody what = meaning.get(b.id());
-                    double coated = what == null ? 0 : what.coatedShare();
-                    bodies.add((coated > 0 ? b.withBareFraction(1 - coated + coated * bare) : b)
-                            .withWaterOhm(b.waterOhm() * scale));
+                    double m = anode.middle();
+                    area[n] = b.bareAreaM2() * (m > 0 ? Math.cbrt(m * m) : GONE_AREA);
+                    ohm[n] = b.waterOhm() * scale / Math.cbrt(Math.max(m, 0.01));
                 }
             }
-            List<MutualResistance> mutual = base.mutualResistances().stream()
-                    .map(r -> new MutualResistance(r.a(), r.b(), r.ohm() * scale))
-                    .toList();
-            return new Circuit(bodies, base.links(), base.sources(), mutual);
+            CircuitSolver now = solver.adjusted(area, ohm, scale);
+            CircuitState state = last == null ? now.solve() : now.solve(last);
+            last = state;
+            return state;
         }
     }
 }

@@ -24,7 +24,7 @@ import sternwright.protection.solver.CircuitState;
  * @param parts the parts, in the order of the register
  * @param life anode life
  * @param alloy alloy that suits the water
- * @param masses mass each anode would need to last a year to half
+ * @param masses mass each anode would need to last the wanted time to half
  * @param faults every single fault, worst first
  * @param diagnosis what the readings say; null without readings
  * @param pocket pocket formulas beside the network

@@ -18,6 +18,7 @@ import sternwright.protection.register.CircuitCondition;
  * @param year running hours and months afloat
  * @param history what was done and weighed
  * @param observations readings to diagnose from; may be empty
+ * @param wantedYears how long an anode should last to half gone, years
  * @param today the day
  */
 public record ReportRequest(
@@ -27,6 +28,7 @@ public record ReportRequest(
         BoatYear year,
         BoatHistory history,
         List<Observation> observations,
+        double wantedYears,
         LocalDate today) {
     /** Copies the list. */
     public ReportRequest {

@@ -13,6 +13,10 @@ import sternwright.protection.anode.RequiredMass;
 import sternwright.protection.circuit.Body;
 import sternwright.protection.diagnosis.Diagnoser;
 import sternwright.protection.diagnosis.Diagnosis;
+import sternwright.protection.diagnosis.Measurement;
+import sternwright.protection.diagnosis.Observation;
+import sternwright.protection.diagnosis.Quantity;
+import sternwright.protection.diagnosis.Setting;
 import sternwright.protection.fault.FaultList;
 import sternwright.protection.fault.FaultStudy;
 import sternwright.protection.judgement.PotentialJudge;
@@ -50,9 +54,7 @@ public final class ReportWriter {
         List<PartLine> parts = parts(rest, state, CircuitSolver.solve(run.circuit()));
         AnodeLife life = AnodeLife.of(
                 builder, request.boat(), request.berth(), now, request.year(), request.history(), request.today());
-        Diagnosis diagnosis = request.observations().isEmpty()
-                ? null
-                : new Diagnoser(rest, FaultList.of(rest)).diagnose(request.observations());
+        Diagnosis diagnosis = request.observations().isEmpty() ? null : diagnose(request, rest, life);
         boolean aluminium = rest.bodies().stream().anyMatch(b -> b.metal().family() == Metal.Family.ALUMINIUM);
         return new ProtectionReport(
                 request.boat(),
@@ -71,6 +73,20 @@ public final class ReportWriter {
                 diagnosis,
                 pocket(rest, state, life),
                 OwnerWords.of(parts, life, diagnosis));
+    }
+
+    /** The readings, and the last weighing of each anode where no reading says the same already. */
+    private static Diagnosis diagnose(ReportRequest request, BoatCircuit rest, AnodeLife life) {
+        List<Observation> all = new ArrayList<>(request.observations());
+        life.wastageRatios().forEach((anode, ratio) -> {
+            boolean given = all.stream()
+                    .anyMatch(o -> o.measurement().quantity() == Quantity.WASTAGE_RATIO
+                            && o.measurement().where().equals(anode));
+            if (!given) {
+                all.add(Observation.of(new Measurement(Quantity.WASTAGE_RATIO, anode, Setting.USUAL), ratio));
+            }
+        });
+        return new Diagnoser(rest, FaultList.of(rest)).diagnose(all);
     }
 
     private static List<PartLine> parts(BoatCircuit rest, CircuitState state, CircuitState running) {

@@ -39,12 +39,40 @@ public final class CircuitSolver {
         anyMerged = links.stream().anyMatch(Network::merges);
     }
 
+    private CircuitSolver(CircuitSolver same, Network network) {
+        circuit = same.circuit;
+        this.network = network;
+        linkIndex = same.linkIndex;
+        anyMerged = same.anyMerged;
+    }
+
+    /**
+     * The same bodies, curves and joints with other areas and water resistances, in the order of the circuit: shares all preparation, for
+     * stepping through time.
+     *
+     * @param bareAreaM2 bare areas, m2; above zero for bodies that are wet
+     * @param waterOhm resistances to remote water, ohm
+     * @param mutualScale factor on the mutual resistances
+     */
+    public CircuitSolver adjusted(double[] bareAreaM2, double[] waterOhm, double mutualScale) {
+        for (int b = 0; b < network.bodies(); b++) {
+            boolean area = bareAreaM2[b] > 0 || !network.curves.wet(b);
+            if (!area || !(waterOhm[b] >= 0) || !Double.isFinite(bareAreaM2[b]) || !Double.isFinite(waterOhm[b])) {
+                throw new IllPosedCircuitException(List.of(new CircuitProblem(
+                        "body " + circuit.bodies().get(b).id(),
+                        "bare area " + bareAreaM2[b] + " m2 and resistance " + waterOhm[b] + " ohm cannot be used",
+                        "Give an area above zero and a resistance of zero or more")));
+            }
+        }
+        return new CircuitSolver(this, network.with(bareAreaM2.clone(), waterOhm.clone(), mutualScale));
+    }
+
     /** Solves a circuit once, from a cold start. */
     public static CircuitState solve(Circuit circuit) {
         return new CircuitSolver(circuit).solve();
     }
 
-    /** The circuit that this solver answers for. */
+    /** The circuit that this solver answers for; for an adjusted one that it was adjusted from. */
     public Circuit circuit() {
         return circuit;
     }

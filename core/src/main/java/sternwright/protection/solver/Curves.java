@@ -52,6 +52,21 @@ final class Curves {
         }
     }
 
+    /** The same curves on other bare areas, m2; a dry body stays dry. */
+    Curves on(double[] bareAreaM2) {
+        return new Curves(this, bareAreaM2);
+    }
+
+    private Curves(Curves same, double[] bareAreaM2) {
+        start = same.start;
+        rate = same.rate;
+        logDensity = same.logDensity;
+        limit = same.limit;
+        perLimit = same.perLimit;
+        most = same.most;
+        area = bareAreaM2;
+    }
+
     boolean wet(int body) {
         return start[body + 1] > start[body];
     }

@@ -85,6 +85,41 @@ final class Network {
         fixedNumbers();
     }
 
+    /** The same bodies and joints with other areas and water resistances; the pattern is shared. */
+    private Network(Network same, double[] bareAreaM2, double[] waterOhm, double mutualScale) {
+        bodyIndex = same.bodyIndex;
+        linkFrom = same.linkFrom;
+        linkTo = same.linkTo;
+        nodes = same.nodes;
+        node = same.node;
+        curves = same.curves.on(bareAreaM2);
+        this.waterOhm = waterOhm;
+        drawnA = same.drawnA;
+        currentUnknown = same.currentUnknown;
+        mutualA = same.mutualA;
+        mutualB = same.mutualB;
+        mutualOhm = Arrays.stream(same.mutualOhm).map(r -> r * mutualScale).toArray();
+        branchA = same.branchA;
+        branchB = same.branchB;
+        conductanceS = same.conductanceS;
+        resistors = same.resistors;
+        isolators = same.isolators;
+        matrix = same.matrix;
+        branchEntry = same.branchEntry;
+        if (mutualOhm.length == 0) {
+            fixedDiagonal = same.fixedDiagonal;
+            fixedUpper = same.fixedUpper;
+        } else {
+            fixedDiagonal = new double[same.fixedDiagonal.length];
+            fixedUpper = new double[same.fixedUpper.length];
+            fixedNumbers();
+        }
+    }
+
+    Network with(double[] bareAreaM2, double[] water, double mutualScale) {
+        return new Network(this, bareAreaM2, water, mutualScale);
+    }
+
     int bodies() {
         return node.length;
     }

@@ -37,6 +37,7 @@ class ReportWriterTest {
                 BoatYear.atBerth(),
                 BoatHistory.empty(boat.id()),
                 observations,
+                1,
                 TODAY));
     }
 

@@ -137,6 +137,33 @@ class CircuitPropertyTest {
         }
     }
 
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void anAdjustedSolverAgreesWithOneMadeAnew(int seed) {
+        Circuit circuit = RandomCircuits.mixed(seed);
+        SplittableRandom random = new SplittableRandom(seed);
+        double scale = random.nextDouble(0.5, 2);
+        double[] factor = random.doubles(circuit.bodies().size(), 0.5, 2).toArray();
+        List<Body> bodies = new ArrayList<>();
+        for (int b = 0; b < factor.length; b++) {
+            Body old = circuit.bodies().get(b);
+            bodies.add(old.withAreaM2(old.areaM2() * factor[b]).withWaterOhm(old.waterOhm() * scale));
+        }
+        List<MutualResistance> mutual = circuit.mutualResistances().stream()
+                .map(m -> new MutualResistance(m.a(), m.b(), m.ohm() * scale))
+                .toList();
+        CircuitState anew = CircuitSolver.solve(new Circuit(bodies, circuit.links(), circuit.sources(), mutual));
+        CircuitState adjusted = new CircuitSolver(circuit)
+                .adjusted(
+                        bodies.stream().mapToDouble(Body::bareAreaM2).toArray(),
+                        bodies.stream().mapToDouble(Body::waterOhm).toArray(),
+                        scale)
+                .solve();
+        for (Body b : bodies) {
+            assertEquals(anew.body(b.id()).metalV(), adjusted.body(b.id()).metalV(), 1e-8, b.id());
+        }
+    }
+
     @Test
     void aRisingBondResistanceEndsAtTheOpenBond() {
         CircuitState open = CircuitSolver.solve(BOAT.withLink(new Link.OpenJoint("anode-bolt", "leg", "leg-anode")));
