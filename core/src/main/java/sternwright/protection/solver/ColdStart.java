@@ -20,7 +20,7 @@ final class ColdStart {
             drawn[group[n]] += net.drawnA[n];
         }
         double[] sum = new double[net.nodes];
-        for (int k = 0; k < 7; k++) {
+        for (int k = 0; k < 6; k++) {
             System.arraycopy(drawn, 0, sum, 0, sum.length);
             for (int b = 0; b < net.bodies(); b++) {
                 int g = group[net.node[b]];

@@ -90,15 +90,22 @@ final class Curves {
             for (int r = start[b]; r < start[b + 1]; r++) {
                 double k = rate[r];
                 double z = logDensity[r] + k * e;
-                double dx = Math.exp(Math.min(z, most[r]));
-                double x = z > most[r] && perLimit[r] == 0 ? dx * (1 + z - most[r]) : dx;
-                double damp = 1 / (1 + x * perLimit[r]);
-                if (k > 0) {
-                    out += x * damp;
-                } else {
-                    in += x * damp;
+                double i = Math.exp(Math.min(z, most[r]));
+                double di = i;
+                if (perLimit[r] != 0) {
+                    double damp = 1 / (1 + i * perLimit[r]);
+                    i *= damp;
+                    di = i * damp;
+                } else if (z > most[r]) {
+                    i *= 1 + z - most[r];
                 }
-                rise += Math.abs(k) * dx * damp * damp;
+                if (k > 0) {
+                    out += i;
+                    rise += k * di;
+                } else {
+                    in += i;
+                    rise -= k * di;
+                }
             }
             current[b] = (out - in) * area[b];
             anodic[b] = out * area[b];

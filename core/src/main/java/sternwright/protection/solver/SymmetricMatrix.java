@@ -25,6 +25,15 @@ final class SymmetricMatrix {
     /** Columns of the factor. */
     final int[] factorStart;
 
+    /** Row of each entry of the factor, column by column. */
+    final int[] factorRow;
+
+    /** Entries of the factor row by row: their columns in rising order, and where each is kept. */
+    final int[] rowStart;
+
+    final int[] rowColumn;
+    final int[] rowEntry;
+
     /**
      * Lays out a pattern.
      *
@@ -50,7 +59,12 @@ final class SymmetricMatrix {
         fillColumns(neighbours, order);
         parent = new int[size];
         factorStart = new int[size + 1];
+        rowStart = new int[size + 1];
         eliminationTree();
+        factorRow = new int[factorStart[size]];
+        rowColumn = new int[factorRow.length];
+        rowEntry = new int[factorRow.length];
+        factorPattern();
     }
 
     /** Lays out a pattern whose unknowns may be eliminated in any order. */
@@ -110,24 +124,50 @@ final class SymmetricMatrix {
         columnStart[size] = n;
     }
 
+    /** Finds the elimination tree, and counts the entries of the factor by column and by row. */
     private void eliminationTree() {
         int[] flag = new int[size];
         int[] count = new int[size];
         for (int k = 0; k < size; k++) {
             parent[k] = -1;
             flag[k] = k;
+            int inRow = 0;
             for (int p = columnStart[k]; p < columnStart[k + 1]; p++) {
                 for (int i = row[p]; flag[i] != k; i = parent[i]) {
                     if (parent[i] == -1) {
                         parent[i] = k;
                     }
                     count[i]++;
+                    inRow++;
                     flag[i] = k;
                 }
             }
+            rowStart[k + 1] = rowStart[k] + inRow;
         }
         for (int k = 0; k < size; k++) {
             factorStart[k + 1] = factorStart[k] + count[k];
+        }
+    }
+
+    /** Lays out the factor: along the tree from each entry of a column upwards lie the entries of a row. */
+    private void factorPattern() {
+        int[] flag = new int[size];
+        int[] filled = new int[size];
+        for (int k = 0; k < size; k++) {
+            flag[k] = k + 1;
+            int n = rowStart[k];
+            for (int p = columnStart[k]; p < columnStart[k + 1]; p++) {
+                for (int i = row[p]; flag[i] != k + 1; i = parent[i]) {
+                    rowColumn[n++] = i;
+                    flag[i] = k + 1;
+                }
+            }
+            Arrays.sort(rowColumn, rowStart[k], n);
+            for (int q = rowStart[k]; q < n; q++) {
+                int i = rowColumn[q];
+                rowEntry[q] = factorStart[i] + filled[i]++;
+                factorRow[rowEntry[q]] = k;
+            }
         }
     }
 
