@@ -4,6 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -165,6 +168,29 @@ class OverridingTest {
         RuleInForce polish = inForce(stranger, "leg", "polish-hull").orElseThrow();
         assertEquals(Scope.YARD, polish.scope());
         assertEquals("leg", polish.rule().servicePoint(), "taken from the kind of part");
+    }
+
+    @Test
+    void theExampleOfTheManualHolds() throws IOException {
+        String page = Files.readString(Path.of("..", "docs", "programmes.md"));
+        int from = page.indexOf("# programmes/own.yaml");
+        Programme example = read(page.substring(from, page.indexOf("```", from)));
+        List<Programme> all = List.of(Shipped.genericProgramme(), example);
+        assertEquals(List.of(), ProgrammeCheck.faults(all, Shipped.catalogue(), List.of(tern)));
+        RuleBook manual = RuleBook.of(all.get(0), List.of(example), Shipped.catalogue());
+        assertEquals("6 months, 250.0 h", oil(manual, tern));
+        assertEquals("12 months, 250.0 h", oil(manual, sister));
+        assertEquals("12 months, 150.0 h", oil(manual, stranger));
+    }
+
+    private static String oil(RuleBook book, Boat boat) {
+        var main = boat.installations().get(0);
+        return book.forPart(boat, main, main.part("engine").orElseThrow()).stream()
+                .filter(r -> r.rule().id().equals("change-engine-oil"))
+                .map(r -> r.rule().interval().months() + " months, "
+                        + r.rule().interval().hours() + " h")
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
