@@ -73,11 +73,16 @@ final class Prices {
         Double capacity = part.capacityL();
         boolean allowed = capacity == null && need.perCapacity() > 0;
         double litres = capacity == null ? need.ifUnknownL() : capacity;
-        double quantity = need.fixed() + need.perCapacity() * litres;
+        double quantity = thousandths(need.fixed() + need.perCapacity() * litres);
         String note = allowed ? "capacity not known, " + trim(litres) + " L allowed for" : "";
         return item == null
                 ? new SupplyLine(need.item(), need.item().replace('-', ' '), quantity, "pcs", null, note)
                 : new SupplyLine(item.id(), item.name(), quantity, item.unit(), money(quantity * item.price()), note);
+    }
+
+    /** Millilitres and grams are the finest that is measured out. */
+    private static double thousandths(double quantity) {
+        return Math.round(quantity * 1000) / 1000.0;
     }
 
     private static String trim(double litres) {
@@ -110,7 +115,7 @@ final class Prices {
         return new SupplyLine(
                 a.item(),
                 a.name(),
-                a.quantity() + b.quantity(),
+                thousandths(a.quantity() + b.quantity()),
                 a.unit(),
                 one == null || other == null ? null : one.plus(other),
                 note);

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import org.jspecify.annotations.Nullable;
 import sternwright.boat.Installation;
 import sternwright.boat.Winter;
 import sternwright.due.ClauseKind;
@@ -32,8 +33,11 @@ import sternwright.visit.problem.WorkRules;
 
 /** Makes the lean problem of one boat from its due list and the yard's rates. */
 final class ProblemFromDues {
-    /** A work that is no safety item is at most so late. Common practice, no source. */
-    private static final int MOST_MONTHS_LATE = 12;
+    /** A work that is overdue or of unknown history waits at most so long for the first visit. Common practice, no source. */
+    private static final int LONGEST_WAIT_MONTHS = 12;
+
+    /** A work that is no safety item may be late by this share of its interval, one month at least. As in the due list. */
+    private static final double LATE_SHARE = 0.10;
 
     /** A work is not repeated before this share of its life. Common practice, no source. */
     private static final double EARLIEST_SHARE = 0.35;
@@ -71,7 +75,7 @@ final class ProblemFromDues {
         OptionalDouble lift =
                 question.yard().tariff().lift(question.boat().hull().lengthM());
         note(lift);
-        VisitProblem problem = new VisitProblem(
+        VisitProblem problem = FirstLimits.eased(new VisitProblem(
                 calendar.firstMonth,
                 calendar.boatMonths(lift, prices),
                 false,
@@ -79,7 +83,7 @@ final class ProblemFromDues {
                 servicePoints,
                 lean,
                 follow,
-                VisitDemands.NONE);
+                VisitDemands.NONE));
         return new BoatProblem(problem, works.planned, works.everyVisit, works.refused, notes);
     }
 
@@ -132,13 +136,15 @@ final class ProblemFromDues {
         boolean noOccasionLeft = rule.interval().occasion() != null && !occasional;
         Life life = due == null || occasional || noOccasionLeft ? lives.none(use) : lives.of(due, use, annualHours);
         List<MonthSpan> spans = w.windows().stream().map(calendar::span).toList();
-        boolean unknown =
-                due != null && !occasional && due.clauses().stream().anyMatch(c -> c.kind() == ClauseKind.UNKNOWN);
+        boolean unknown = due != null && !occasional && unknown(due);
+        boolean waits = unknown || late(life) && !rule.safety();
         boolean asked = due != null && life.months() >= WorkLife.FAR_OFF_MONTHS;
+        int later = rule.safety() ? 0 : lateness(life, annualHours);
         WorkRules rules = new WorkRules(
-                rule.safety() && !unknown ? 0 : MOST_MONTHS_LATE,
+                later,
+                waits ? LONGEST_WAIT_MONTHS : later,
                 follower ? 0 : EARLIEST_SHARE,
-                asked && !follower && !unknown,
+                asked && !follower,
                 unknown && life.bounded(),
                 spans);
         double price = prices.price(rule, w.part());
@@ -147,11 +153,34 @@ final class ProblemFromDues {
                 w.name(),
                 point(w),
                 life,
-                w.phases().stream().map(r -> phase(w, r, due)).toList(),
+                w.phases().stream().map(r -> phase(w, r, due, annualHours)).toList(),
                 phases == 1 || due == null ? 0 : Math.min(due.timesDone(), phases - 1),
                 rule.materialShare(),
-                prices.cents(rule.riskPerMonthLate() * price),
+                prices.cents((rule.riskPerMonthLate() + 1 / interval(life, annualHours)) * price),
                 rules);
+    }
+
+    private static boolean unknown(Due due) {
+        return due.clauses().stream().anyMatch(c -> c.kind() == ClauseKind.UNKNOWN);
+    }
+
+    private static boolean late(Life life) {
+        return life.months() > 0 && life.monthsUsed() > life.months()
+                || life.hours() > 0 && life.hoursUsed() > life.hours();
+    }
+
+    private static int lateness(Life life, double annualHours) {
+        return (int) Math.max(1, Math.round(LATE_SHARE * interval(life, annualHours)));
+    }
+
+    /**
+     * Months from one doing to the next, by whichever clause comes first. A month late costs the life of a month beside its risk:
+     * otherwise running late would save money.
+     */
+    private static double interval(Life life, double annualHours) {
+        double byHours =
+                life.hours() > 0 && annualHours > 0 ? 12 * life.hours() / annualHours : WorkLife.FAR_OFF_MONTHS;
+        return Math.min(life.months() > 0 ? life.months() : WorkLife.FAR_OFF_MONTHS, byHours);
     }
 
     private int point(BoatWork w) {
@@ -162,7 +191,7 @@ final class ProblemFromDues {
         });
     }
 
-    private WorkPhase phase(BoatWork w, RuleInForce inForce, @org.jspecify.annotations.Nullable Due due) {
+    private WorkPhase phase(BoatWork w, RuleInForce inForce, @Nullable Due due, double annualHours) {
         Rule rule = inForce.rule();
         Set<Place> places = switch (rule.place()) {
             case AFLOAT -> EnumSet.of(Place.AFLOAT);
@@ -172,18 +201,20 @@ final class ProblemFromDues {
         boolean diver = rule.diver() && rule.place() == sternwright.service.Place.ASHORE;
         return new WorkPhase(
                 places,
-                season(rule, due, w),
+                season(rule, due, w, annualHours),
                 prices.cents(prices.price(rule, w.part())),
                 diver ? prices.cents(prices.diver(rule, w.part())) : 0);
     }
 
     /**
      * The half of the year, where waiting for it keeps within the rules: a safety item or one asked for by a finding does not wait,
-     * and an occasion has windows of its own.
+     * one that comes round by hours within the year cannot, and an occasion has windows of its own.
      */
-    private Set<Month> season(Rule rule, @org.jspecify.annotations.Nullable Due due, BoatWork w) {
+    private Set<Month> season(Rule rule, @Nullable Due due, BoatWork w, double annualHours) {
+        Double hours = w.phases().get(0).rule().interval().hours();
+        boolean often = hours != null && annualHours > hours;
         boolean called = due != null && due.first().kind() == ClauseKind.CONDITION;
-        boolean free = rule.safety() || called || !w.windows().isEmpty();
+        boolean free = often || rule.safety() || called || !w.windows().isEmpty();
         return free ? EnumSet.allOf(Month.class) : calendar.months(rule.half());
     }
 

@@ -7,8 +7,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.ResourceBundle;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import sternwright.due.Clause;
 import sternwright.due.ClauseKind;
 import sternwright.due.Due;
+import sternwright.due.DueState;
 import sternwright.measure.Money;
 import sternwright.service.Rule;
 import sternwright.service.RuleInForce;
@@ -114,7 +117,15 @@ final class VisitWriter {
                 .orElseThrow();
         Due due = on.due();
         boolean first = doing.from() < 0;
-        if (due != null && first) {
+        if (due != null && first && !due.earliest().isAfter(calendar.lastDay(v.month()))) {
+            return planned(
+                    on,
+                    w.phase(),
+                    due.dueOn(),
+                    due.first().kind(),
+                    question.reasons().sentence(due));
+        }
+        if (due != null && first && ledBy(w.work(), v).isEmpty()) {
             return planned(
                     on,
                     w.phase(),
@@ -123,14 +134,47 @@ final class VisitWriter {
                     question.reasons().sentence(due));
         }
         LocalDate again = dueAgain(on, w.work(), doing, v.month());
-        String reason = due == null
-                ? words("after", on.after())
-                : on.windows().isEmpty()
-                        ? words("again", boat.problem().monthName(doing.from()), month(again))
-                        : words("again.occasion", "", again.toString());
-        ClauseKind kind =
-                due == null ? ClauseKind.AFTER : on.windows().isEmpty() ? ClauseKind.MONTHS : ClauseKind.OCCASION;
-        return planned(on, w.phase(), again, kind, reason);
+        String led = ledBy(w.work(), v);
+        if (due == null || !led.isEmpty()) {
+            String after = led.isEmpty() ? on.after() : led;
+            return planned(on, w.phase(), calendar.lastDay(v.month()), ClauseKind.AFTER, words("after", after));
+        }
+        if (on.windows().isEmpty()) {
+            String reason = words("again", boat.problem().monthName(doing.from()), month(again));
+            return planned(on, w.phase(), again, ClauseKind.MONTHS, reason);
+        }
+        return planned(on, w.phase(), again, ClauseKind.OCCASION, occasion(due, again));
+    }
+
+    /** The due list's own sentence for a later lay-up or recommission. */
+    private String occasion(Due due, LocalDate end) {
+        var occasion = due.rule().interval().occasion();
+        Clause clause = Clause.certain(ClauseKind.OCCASION, end, 0, occasion == null ? "" : occasion.name());
+        return question.reasons()
+                .sentence(new Due(
+                        due.boatId(),
+                        due.part(),
+                        due.inForce(),
+                        DueState.COMING,
+                        List.of(clause),
+                        end,
+                        end,
+                        end,
+                        due.lastDone(),
+                        null,
+                        0,
+                        0));
+    }
+
+    /** The works of the visit that ask for the work to be done after them, in words; empty if none does. */
+    private String ledBy(int work, MonthVisit v) {
+        return boat.problem().followOns().stream()
+                .filter(f -> f.follower() == work)
+                .filter(f -> v.works().stream().anyMatch(w -> w.work() == f.trigger()))
+                .map(f -> boat.works().get(f.trigger()).phases().get(0).rule().work())
+                .distinct()
+                .limit(2)
+                .collect(Collectors.joining(", "));
     }
 
     private static String month(LocalDate day) {

@@ -141,6 +141,7 @@ class ExhaustivePropertyTest {
         List<MonthSpan> spans = r.nextInt(6) == 0 ? List.of(new MonthSpan(1, 1 + r.nextInt(2))) : List.of();
         WorkRules rules = new WorkRules(
                 r.nextInt(3) == 0 ? r.nextInt(2) : 8,
+                r.nextInt(3) == 0 ? r.nextInt(3) : 8,
                 follower ? 0 : 0.35,
                 r.nextInt(6) == 0,
                 !dormant && r.nextInt(6) == 0,

@@ -176,8 +176,9 @@ final class ExhaustiveSearch {
         if (!w.life().bounded()) {
             return true;
         }
-        boolean inTime = monthsLate(w, from, to) <= w.rules().maxLateMonths();
-        if (from < 0 && monthsLate(w, -1, 0) > w.rules().maxLateMonths()) {
+        int mostLate = from < 0 ? w.rules().maxLateFirstMonths() : w.rules().maxLateMonths();
+        boolean inTime = monthsLate(w, from, to) <= mostLate;
+        if (from < 0 && monthsLate(w, -1, 0) > mostLate) {
             int t = 0;
             while (!possible(w, phase, t, Place.AFLOAT) && !possible(w, phase, t, Place.ASHORE)) {
                 t++;
@@ -190,7 +191,10 @@ final class ExhaustiveSearch {
     private boolean mayRest(Work w, int from) {
         return !w.life().bounded()
                 || from >= 0 && w.rules().once()
-                || monthsLate(w, from, horizon) <= w.rules().maxLateMonths();
+                || monthsLate(w, from, horizon)
+                        <= (from < 0
+                                ? w.rules().maxLateFirstMonths()
+                                : w.rules().maxLateMonths());
     }
 
     private long stepCost(Work w, int from, int to, int phase) {

@@ -85,7 +85,7 @@ final class WorkCheck {
             say("is done again in " + problem.monthName(month) + " with only " + share + " of its life used");
         }
         int due = due(first, since);
-        int limit = due + work.rules().maxLateMonths();
+        int limit = due + lateness(first);
         if (first && limit < 0) {
             limit = firstPossible();
         }
@@ -101,13 +101,16 @@ final class WorkCheck {
             return;
         }
         int due = due(first, since);
-        if (due + work.rules().maxLateMonths() < problem.horizon()) {
-            say("is not done before its limit in "
-                    + problem.monthName(due + work.rules().maxLateMonths()));
+        if (due + lateness(first) < problem.horizon()) {
+            say("is not done before its limit in " + problem.monthName(due + lateness(first)));
         }
         sums.risk += Math.max(0, problem.horizon() - due) * work.riskPerMonthCents();
         sums.end +=
                 Math.round(work.phases().get(phase).costCents() * Math.min(1, share(first, since, problem.horizon())));
+    }
+
+    private int lateness(boolean first) {
+        return first ? work.rules().maxLateFirstMonths() : work.rules().maxLateMonths();
     }
 
     private boolean hasLife() {

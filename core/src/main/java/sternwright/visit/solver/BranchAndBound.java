@@ -216,25 +216,37 @@ final class BranchAndBound {
             choice = branching.chooseAny(branch.decision());
         }
         if (choice == null) {
-            leaf(value);
-            return;
+            choice = leaf(branch, value);
         }
-        Prices prices = keep();
-        open.add(new Branch(value, branch.depth() + 1, choice, prices));
-        open.add(new Branch(
-                value,
-                branch.depth() + 1,
-                new Decision(choice.kind(), choice.index(), !choice.open(), choice.before()),
-                prices));
+        if (choice != null) {
+            split(branch, choice, value);
+        }
     }
 
-    /** Nothing is left to decide: without prices the relaxation is the plan itself. */
-    private void leaf(double value) {
+    private void split(Branch branch, Decision choice, double value) {
+        Prices prices = keep();
+        Decision other = new Decision(choice.kind(), choice.index(), !choice.open(), choice.before());
+        open.add(new Branch(value, branch.depth() + 1, choice, prices));
+        open.add(new Branch(value, branch.depth() + 1, other, prices));
+    }
+
+    /**
+     * Visits and set-ups are all decided: without prices the relaxation is the plan itself, unless a follower is missing. Then the
+     * trigger is decided next.
+     */
+    private @Nullable Decision leaf(Branch branch, double value) {
         Arrays.fill(bound.best, 0);
         double cost = bound.relaxation.evaluate(bound.best);
-        if (cost < search.best.cost && value < cutoff()) {
-            bound.relaxation.fill(search.best);
+        if (!(cost < search.best.cost) || value >= cutoff()) {
+            return null;
+        }
+        Schedule plan = new Schedule(2 * model.horizon, model.works);
+        bound.relaxation.fill(plan);
+        Decision missing = branching.unfollowed(plan, branch.decision());
+        if (missing == null) {
+            search.best.copy(plan);
             search.best.cost = cost;
         }
+        return missing;
     }
 }

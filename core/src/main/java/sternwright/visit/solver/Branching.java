@@ -115,15 +115,30 @@ final class Branching {
         double bestScore = DECIDED;
         for (FollowOn f : model.followOns) {
             for (int t = 0; t < horizon; t++) {
-                double score = undecided(bound.averageDone(f.trigger(), t));
-                int index = f.trigger() * horizon + t;
-                if (score > bestScore && !decided(before, index)) {
-                    bestScore = score;
-                    best = index;
+                for (int j : new int[] {f.follower(), f.trigger()}) {
+                    double score = undecided(bound.averageDone(j, t));
+                    if (score > bestScore && !decided(before, j * horizon + t)) {
+                        bestScore = score;
+                        best = j * horizon + t;
+                    }
                 }
             }
         }
         return best < 0 ? null : new Decision(Decision.Kind.DONE, best, true, before);
+    }
+
+    /** A trigger of the schedule that its follower does not follow, to be decided next; null if all are followed. */
+    @Nullable
+    Decision unfollowed(Schedule schedule, @Nullable Decision before) {
+        for (FollowOn f : model.followOns) {
+            for (int t : schedule.months[f.trigger()]) {
+                boolean followed = schedule.done(f.follower(), t + f.minLagMonths(), model.lastFollowing(f, t));
+                if (model.asks(f, t) && !followed) {
+                    return new Decision(Decision.Kind.DONE, f.trigger() * horizon + t, true, before);
+                }
+            }
+        }
+        return null;
     }
 
     private static boolean decided(@Nullable Decision chain, int index) {

@@ -16,14 +16,20 @@ import sternwright.visit.problem.WorkPhase;
  * 2004, from memory).
  */
 final class Clash {
-    private static final long NODES = 300;
+    private static final long NODES = 60;
+    private static final long MOST_NANOS = 2_000_000_000L;
 
     private final VisitProblem problem;
     private final boolean counted;
+    private final SolveLimits limits;
+    private final long started;
     private boolean certain = true;
 
-    Clash(VisitProblem problem) {
+    /** Which demands clash, looked for with the clock of the limits for two seconds at most. */
+    Clash(VisitProblem problem, SolveLimits limits) {
         this.problem = problem;
+        this.limits = limits;
+        started = limits.nanoClock().getAsLong();
         counted = problem.demands().minVisits() > 0
                 || problem.demands().maxVisits() < 2 * problem.horizon()
                 || !problem.followOns().isEmpty();
@@ -31,8 +37,13 @@ final class Clash {
 
     /** The refusal, with the demands that clash. */
     VisitRefusal find() {
-        List<Demand> all = Demand.all(problem);
-        List<Demand> clash = explain(List.of(), false, all);
+        List<Demand> all = new ArrayList<>();
+        List<Demand> idle = new ArrayList<>();
+        PathModel model = new PathModel(problem);
+        for (Demand d : Demand.all(problem)) {
+            (idle(d, model) ? idle : all).add(d);
+        }
+        List<Demand> clash = explain(idle, false, all);
         return new VisitRefusal(clash.stream().map(Demand::words).toList(), certain);
     }
 
@@ -43,11 +54,28 @@ final class Clash {
         if (rest.size() <= 1) {
             return rest;
         }
+        if (late()) {
+            certain = false;
+            return rest;
+        }
         List<Demand> first = rest.subList(0, rest.size() / 2);
         List<Demand> second = rest.subList(rest.size() / 2, rest.size());
         List<Demand> inSecond = explain(join(background, first), true, second);
         List<Demand> inFirst = explain(join(background, inSecond), !inSecond.isEmpty(), first);
         return join(inFirst, inSecond);
+    }
+
+    private boolean late() {
+        return limits.nanoClock().getAsLong() - started > MOST_NANOS;
+    }
+
+    /** A limit that lets the work rest all through the horizon asks for nothing. */
+    private static boolean idle(Demand d, PathModel model) {
+        if (d.kind() != Demand.Kind.LIMIT) {
+            return false;
+        }
+        WorkPaths w = model.paths[d.work()];
+        return w.end[w.firstPhase][0] < WorkPaths.NONE;
     }
 
     private static List<Demand> join(List<Demand> a, List<Demand> b) {

@@ -106,7 +106,7 @@ record Demand(Kind kind, int work, Object item, String words) {
 
     private static String limitWords(VisitProblem p, Work w) {
         int due = new LifeSteps(w, p.horizon()).dueMonth(LifeSteps.START);
-        int late = w.rules().maxLateMonths();
+        int late = Math.min(w.rules().maxLateMonths(), w.rules().maxLateFirstMonths());
         String first = due < 0 ? "due before the start" : due >= p.horizon() ? "not due" : "due in " + p.monthName(due);
         String limit = late == 0 ? "never past its life" : "never more than " + late + " months late";
         Set<String> places = new TreeSet<>();
@@ -159,7 +159,12 @@ record Demand(Kind kind, int work, Object item, String words) {
             }
         }
         WorkRules r = w.rules();
-        return w.with(
-                new WorkRules(limit ? r.maxLateMonths() : NO_LIMIT, r.earliestFraction(), r.once(), first, spans));
+        return w.with(new WorkRules(
+                limit ? r.maxLateMonths() : NO_LIMIT,
+                limit ? r.maxLateFirstMonths() : NO_LIMIT,
+                r.earliestFraction(),
+                r.once(),
+                first,
+                spans));
     }
 }

@@ -2,7 +2,7 @@ package sternwright.visit.solver;
 
 import java.util.Arrays;
 import java.util.function.BooleanSupplier;
-import sternwright.visit.problem.FollowOn;
+import java.util.stream.IntStream;
 
 /**
  * Improves the bound of the {@link Relaxation} step by step by the volume algorithm. The averages of its answers tell how
@@ -23,7 +23,7 @@ final class PricedBound {
     private final double[] slack;
     private final int horizon;
     private final double[] averageDone;
-    private final int[] triggers;
+    private final int[] linked;
     private double stepSize = 1.0;
 
     PricedBound(PathModel model, Scope scope) {
@@ -34,8 +34,8 @@ final class PricedBound {
         slack = new double[relaxation.size];
         average = new double[relaxation.held.length];
         averageDone = new double[model.works * horizon];
-        triggers = Arrays.stream(model.followOns)
-                .mapToInt(FollowOn::trigger)
+        linked = Arrays.stream(model.followOns)
+                .flatMapToInt(f -> IntStream.of(f.trigger(), f.follower()))
                 .distinct()
                 .toArray();
     }
@@ -94,7 +94,7 @@ final class PricedBound {
         for (int v = 0; v < average.length; v++) {
             average[v] += weight * (relaxation.held[v] - average[v]);
         }
-        for (int j : triggers) {
+        for (int j : linked) {
             for (int t = 0; t < horizon; t++) {
                 int i = j * horizon + t;
                 averageDone[i] += weight * ((relaxation.done(j, t) ? 1 : 0) - averageDone[i]);
@@ -106,8 +106,8 @@ final class PricedBound {
         }
     }
 
-    /** Average of the doings of a trigger in a month: 0 never to 1 always. */
-    double averageDone(int trigger, int month) {
-        return averageDone[trigger * horizon + month];
+    /** Average of the doings of a work with follow-on links in a month: 0 never to 1 always. */
+    double averageDone(int work, int month) {
+        return averageDone[work * horizon + month];
     }
 }

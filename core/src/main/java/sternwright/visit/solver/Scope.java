@@ -2,6 +2,7 @@ package sternwright.visit.solver;
 
 import java.util.Arrays;
 import org.jspecify.annotations.Nullable;
+import sternwright.visit.problem.FollowOn;
 import sternwright.visit.problem.VisitSlot;
 
 /** What is still open under the demands and a chain of decisions: visits, set-ups, and the steps of every work. */
@@ -123,8 +124,26 @@ final class Scope {
     private void loadDone(int j, int month, boolean done) {
         if (done) {
             mustFallIn(j, month, month);
+            for (FollowOn f : model.asTrigger.get(j)) {
+                if (model.asks(f, month)) {
+                    mustFallIn(f.follower(), month + f.minLagMonths(), model.lastFollowing(f, month));
+                }
+            }
             return;
         }
+        close(j, month);
+        for (FollowOn f : model.asFollower.get(j)) {
+            int t = month - f.minLagMonths();
+            if (t >= 0
+                    && model.asks(f, t)
+                    && model.lastFollowing(f, t) == month
+                    && f.minLagMonths() == f.maxLagMonths()) {
+                close(f.trigger(), t);
+            }
+        }
+    }
+
+    private void close(int j, int month) {
         for (byte[] row : fit[j]) {
             row[month] = 0;
         }

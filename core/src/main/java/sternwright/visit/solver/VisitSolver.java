@@ -50,7 +50,7 @@ public final class VisitSolver {
         if (search.found()) {
             return new PlanWriter(problem).write(search.best(), search.proof());
         }
-        Clash clash = new Clash(problem);
+        Clash clash = new Clash(problem, limits);
         Schedule any = known == null ? clash.anyPlan() : null;
         if (any == null) {
             return clash.find();

@@ -159,7 +159,7 @@ final class WorkPaths {
         while (lo < horizon && !steps.ripe(from, lo)) {
             lo++;
         }
-        int hi = work.life().bounded() ? due + work.rules().maxLateMonths() : horizon;
+        int hi = work.life().bounded() ? due + work.rules().maxLateMonths(from) : horizon;
         if (from == LifeSteps.START) {
             if (hi < 0) {
                 hi = firstPossible();
@@ -192,7 +192,7 @@ final class WorkPaths {
             }
         }
         boolean over = work.rules().once() && from != LifeSteps.START;
-        return over || !work.life().bounded() || due + work.rules().maxLateMonths() >= horizon;
+        return over || !work.life().bounded() || due + work.rules().maxLateMonths(from) >= horizon;
     }
 
     private void fillSteps(LifeSteps steps, int index, int phase, int from) {
