@@ -44,6 +44,7 @@ public final class CommandProgram {
     private static Map<String, Supplier<Object>> commands() {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("due", DueCommand::new);
+        commands.put("visits", VisitsCommand::new);
         commands.put("protect", ProtectCommand::new);
         commands.put("circuit", CircuitCommand::new);
         commands.put("card", CardCommand::new);

@@ -16,6 +16,15 @@ final class TextTable {
         rows.add(List.of(cells));
     }
 
+    /** The rows alone, without the header. */
+    void printRows(PrintWriter out) {
+        List<String> header = rows.remove(0);
+        if (!rows.isEmpty()) {
+            print(out);
+        }
+        rows.add(0, header);
+    }
+
     void print(PrintWriter out) {
         int columns = rows.get(0).size();
         int[] widths = new int[columns];
