@@ -251,7 +251,8 @@ public final class DueList {
         if (rule.interval().occasion() == Occasion.EVERY_VISIT && clauses.size() == 1) {
             return DueState.EVERY_VISIT;
         }
-        if (facts.today.isAfter(window.to())) {
+        if (facts.today.isAfter(window.to())
+                && facts.today.isAfter(clauses.get(0).date())) {
             return DueState.OVERDUE;
         }
         if (clauses.stream().anyMatch(c -> c.kind() == ClauseKind.UNKNOWN)) {
