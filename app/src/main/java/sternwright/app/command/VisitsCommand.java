@@ -179,7 +179,7 @@ final class VisitsCommand extends Deed {
             }
         }
         table.print(out());
-        out().println(all.size() + " boats, " + (all.size() - without)
+        out().println(all.size() + (all.size() == 1 ? " boat, " : " boats, ") + (all.size() - without)
                 + " planned. \"sternwright visits BOAT\" shows works," + " prices and reasons.");
     }
 
