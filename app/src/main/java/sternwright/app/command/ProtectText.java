@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import sternwright.app.paper.drawing.PotentialScale;
 import sternwright.finding.Severity;
 import sternwright.protection.anode.AnodeForecast;
 import sternwright.protection.anode.RequiredMass;
@@ -68,8 +69,8 @@ final class ProtectText {
                     String.format(Locale.ROOT, "%.1f", p.currentA() * 1000),
                     mV(p.runningV()),
                     limit == null ? "" : mV(limit),
-                    p.atBerth().state().words(),
-                    p.underWay().state().words());
+                    PotentialScale.stands(p),
+                    PotentialScale.stands(p, p.underWay()));
         }
         table.print(out);
         parts.stream()

@@ -43,6 +43,13 @@ public record ProtectionSheet(
                 .replace('-', '\u2212');
     }
 
+    /** How a part stands at the berth, and under way where that differs. */
+    public String stands(PartLine p) {
+        String here = PotentialScale.stands(p);
+        String there = PotentialScale.stands(p, p.underWay());
+        return here.equals(there) ? here : here + "; under way " + there;
+    }
+
     /** A limit in millivolts, empty where there is none. */
     public String limit(@Nullable Double silverChlorideV) {
         return silverChlorideV == null ? "" : millivolts(silverChlorideV);

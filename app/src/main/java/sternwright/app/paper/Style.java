@@ -21,7 +21,7 @@ final class Style {
 
     /** The sheet of the PDF; its fonts are given to the layout engine apart. */
     static String print(String foot, Figures figures) {
-        return page(foot, figures) + text("print.css");
+        return page(foot, figures) + drawingFace() + text("print.css");
     }
 
     /** The sheet of the season board for a browser. */
@@ -32,6 +32,12 @@ final class Style {
     /** The sheet of the season board's PDF: laid across. */
     static String boardPrint(String foot, Figures figures) {
         return print(foot, figures).replaceFirst("size:([^;]+);", "size:$1 landscape;") + text("board-print.css");
+    }
+
+    /** The font of drawings: the layout engine hands fonts of its own to the page, but to drawings only those of the sheet. */
+    private static String drawingFace() {
+        String data = Base64.getEncoder().encodeToString(bytes("font/SourceSerif4-Regular.ttf"));
+        return "@font-face{font-family:'SourceSerifDrawing';src:url(data:font/ttf;base64," + data + ")}\n";
     }
 
     /** Size of the sheet and its foot; each margin box names its font, for it inherits none. */

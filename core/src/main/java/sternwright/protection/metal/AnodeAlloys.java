@@ -30,7 +30,7 @@ final class AnodeAlloys {
                 Standing.PUBLISHED);
         return anode(
                 "magnesium-anode",
-                "magnesium anode (AZ63)",
+                "magnesium anode",
                 -1.55,
                 source,
                 sea,
@@ -53,7 +53,7 @@ final class AnodeAlloys {
                 Standing.PUBLISHED);
         return anode(
                 "aluminium-anode",
-                "aluminium anode (Al-Zn-In)",
+                "aluminium anode",
                 -1.10,
                 source,
                 sea,

@@ -64,21 +64,17 @@ public final class MetalCatalogue {
 
     private static List<Metal> standardMetals() {
         List<Metal> list = new ArrayList<>(AnodeAlloys.all());
-        list.add(aluminium("aluminium-casting", "cast aluminium (drive leg)", -0.78, SourcesOfMetals.TRADE_SERIES));
-        list.add(aluminium("aluminium-hull", "marine aluminium (hull)", -0.79, SERIES));
+        list.add(aluminium("aluminium-casting", "cast aluminium", -0.78, SourcesOfMetals.TRADE_SERIES));
+        list.add(aluminium("aluminium-hull", "marine aluminium", -0.79, SERIES));
         list.add(iron("mild-steel", "mild steel", -0.61, Criteria.STEEL));
         list.add(iron("cast-iron", "cast iron", -0.61, Criteria.STEEL));
-        list.add(iron(
-                "high-strength-steel",
-                "high-strength steel (yield above about 550 MPa)",
-                -0.60,
-                Criteria.STRONG_STEEL));
+        list.add(iron("high-strength-steel", "high-strength steel", -0.60, Criteria.STRONG_STEEL));
         list.add(iron("stainless-active", "stainless steel, active (no oxygen, crevice)", -0.53, Criteria.STAINLESS));
         list.add(copper("naval-brass", "naval brass", -0.40));
         list.add(copper("aluminium-bronze", "aluminium bronze", -0.36));
         list.add(copper("copper", "copper", -0.36));
-        list.add(copper("bronze", "bronze (tin bronze, gunmetal)", -0.31));
-        list.add(copper("manganese-bronze", "manganese bronze (propeller brass)", -0.29));
+        list.add(copper("bronze", "bronze", -0.31));
+        list.add(copper("manganese-bronze", "manganese bronze", -0.29));
         list.add(copper("copper-nickel", "copper-nickel 90-10", -0.28));
         list.add(copper("silicon-bronze", "silicon bronze", -0.27));
         list.add(metal("lead", "lead", Family.LEAD, -0.22, SERIES, Curves.COPPER, Curves.COPPER_FRESH, Criteria.LEAD));

@@ -51,8 +51,8 @@ public final class AnodeCurve {
     private String draw() {
         out.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"anode\" viewBox=\"0 0 %d %d\" width=\"306\" height=\"160\""
-                        + " font-family=\"'Source Serif 4'\" font-size=\"10.5\" role=\"img\"><title>%s</title>",
-                WIDTH, HEIGHT, escape(words())));
+                        + " font-family=\"SourceSerifDrawing, 'Source Serif 4'\" font-size=\"10.5\" role=\"img\" aria-label=\"%s\" alt=\"%s\">",
+                WIDTH, HEIGHT, escape(words()), escape(words())));
         out.append(format(
                 "<text class=\"ink\" fill=\"#1c1813\" font-size=\"12\" x=\"0\" y=\"14\">%s</text>",
                 escape(forecast.body().id())));

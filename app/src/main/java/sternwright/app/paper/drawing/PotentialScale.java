@@ -8,6 +8,7 @@ import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import sternwright.finding.Severity;
 import sternwright.protection.judgement.MetalJudgement;
+import sternwright.protection.judgement.Protection;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.register.BoatJoint;
 import sternwright.protection.report.PartLine;
@@ -57,11 +58,11 @@ public final class PotentialScale {
         }
         range(parts);
         int height = TOP + ROW * parts.size() + 12;
+        String alt = escape(words(parts));
         out.append(format(
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" class=\"scale\" viewBox=\"0 0 %d %d\" width=\"637\" height=\"%.0f\""
-                        + " font-family=\"'Source Serif 4'\" font-size=\"12\" role=\"img\">",
-                WIDTH, height, height * 637.0 / WIDTH));
-        out.append("<title>").append(escape(words(parts))).append("</title>");
+                        + " font-family=\"SourceSerifDrawing, 'Source Serif 4'\" font-size=\"12\" role=\"img\" aria-label=\"%s\" alt=\"%s\">",
+                WIDTH, height, height * 637.0 / WIDTH, alt, alt));
         axis(height);
         parts.forEach(this::band);
         report.circuit().joints().forEach(this::wire);
@@ -172,7 +173,7 @@ public final class PotentialScale {
         out.append(format(
                 "<circle class=\"%s\" fill=\"%s\" cx=\"%.1f\" cy=\"%.1f\" r=\"4.5\"/>",
                 wrong ? "here wrong" : "here", wrong ? ACCENT : "#1c1813", x(p.closeV()), at));
-        String state = p.body().anode() ? "anode" : p.atBerth().state().words();
+        String state = stands(p);
         out.append(format(
                 "<text class=\"%s\" fill=\"%s\" font-size=\"11\" x=\"%d\" y=\"%.1f\">%s%s</text>",
                 wrong ? "wrong" : "ink",
@@ -205,10 +206,25 @@ public final class PotentialScale {
                     .append(' ')
                     .append(Math.round(electrode.fromSilverChlorideV(p.closeV()) * 1000))
                     .append(" mV, ")
-                    .append(p.body().anode() ? "anode" : p.atBerth().state().words())
+                    .append(stands(p))
                     .append("; ");
         }
         return s.toString();
+    }
+
+    /** How a part stands at the berth, in few words. */
+    public static String stands(PartLine p) {
+        return stands(p, p.atBerth());
+    }
+
+    /** How a part stands by a judgement: a noble metal above its limit lasts by itself. */
+    public static String stands(PartLine p, MetalJudgement j) {
+        if (p.body().anode()) {
+            return "anode";
+        }
+        return j.state() == Protection.UNDER && j.severity() == Severity.FINE
+                ? "lasts by itself"
+                : j.state().words();
     }
 
     private static String minus(long value) {
