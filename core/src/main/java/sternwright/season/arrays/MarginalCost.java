@@ -27,7 +27,7 @@ public final class MarginalCost {
         }
     }
 
-    /** The cost of one start; of the places of a stay only the lift's own quarters are looked at. */
+    /** The cost of one start; of the places of a stay only its own quarters are looked at. */
     private int at(int i, int q) {
         int end = q + a.length[i];
         if (!a.dayAllowed(i, q) || !hasHoistAndPools(i, q, end)) {
@@ -39,7 +39,7 @@ public final class MarginalCost {
 
     private boolean hasHoistAndPools(int i, int q, int end) {
         int s = a.stay[i];
-        if (s >= 0 && i == a.stayLift[s] && lastFreeFrom(s, q, end) < end) {
+        if (s >= 0 && lastFreeFrom(s, q, end) < end) {
             return false;
         }
         if (a.liftClass[i] >= 0 && !has(a.hoists, t.hoistSlack, a.liftClass[i], 1, q, end)) {
