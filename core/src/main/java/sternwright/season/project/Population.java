@@ -102,7 +102,7 @@ final class Population {
             }
         }
         int makespan = scheme.forwards(child, end);
-        if (makespan <= best * 1.06 + 2) {
+        if (makespan <= best * 1.10 + 2) {
             makespan = scheme.justify(child, end, makespan);
         }
         enter(mother, makespan);

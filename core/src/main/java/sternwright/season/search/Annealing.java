@@ -10,7 +10,7 @@ import sternwright.season.arrays.Timetable;
  */
 final class Annealing {
     private static final int FEWEST = 2;
-    private static final int MOST = 8;
+    private static final int MOST = 5;
 
     /** One iteration in so many wanders, more often in small seasons. */
     private static final int WANDERING = 20;

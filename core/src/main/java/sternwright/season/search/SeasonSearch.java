@@ -32,12 +32,12 @@ public final class SeasonSearch {
     public record Settings(long seed, int threads, double hot, double cold, int chargePercent) {
         /** For a season planned from nothing. */
         public static Settings fresh(long seed) {
-            return new Settings(seed, 2, 20, 0.2, 20);
+            return new Settings(seed, 2, 5, 0.1, 200);
         }
 
         /** For a plan that is good already: begins cold, so that it can only get better. */
         public static Settings polish(long seed) {
-            return new Settings(seed, 2, 2, 0.2, 20);
+            return new Settings(seed, 2, 1, 0.1, 200);
         }
     }
 
