@@ -110,7 +110,14 @@ final class DemoText {
         out.println("The first 12 months are shown. All " + figures.number(all.size()) + " visits of " + ShowDemo.MONTHS
                 + " months save " + figures.money(saved) + " against giving every work a visit of its own.");
         out.println("Every plan passed a check that shares no code with the planner. " + proven + " of " + plans.size()
-                + " boats are proven within 1 % of the cheapest plan there is; the others show their gap.");
+                + " boats are proven within 1 % of the cheapest plan there is"
+                + plans.stream()
+                        .max(Comparator.comparingDouble(BoatPlan::gap))
+                        .filter(p -> p.gap() > PROVEN)
+                        .map(p -> "; the widest gap is " + figures.number(Math.rint(1000 * p.gap()) / 10) + " %, "
+                                + p.boatId())
+                        .orElse("")
+                + ".");
         answers.stream()
                 .filter(BoatAnswer.NoPlan.class::isInstance)
                 .map(BoatAnswer.NoPlan.class::cast)
