@@ -19,7 +19,7 @@ public enum ReferenceElectrode {
     /** Copper in saturated copper sulphate. */
     COPPER_SULPHATE("copper/copper sulphate", "CSE", 0.066, Standing.PUBLISHED),
     /** Clean high-purity zinc in seawater; of no use in fresh water. */
-    ZINC("zinc in seawater", "Zn", -1.03, Standing.PUBLISHED);
+    ZINC("zinc in seawater", "Zn", -1.03, Standing.FROM_MEMORY);
 
     private final String words;
     private final String symbol;
@@ -52,7 +52,7 @@ public enum ReferenceElectrode {
     public Source source() {
         return new Source(
                 "electrode potentials against the standard hydrogen electrode at 25 °C as printed in offshore codes",
-                "Ag/AgCl/sw +0.25, SCE +0.241, CSE +0.316, zinc -0.78 V",
+                "SCE +0.241, CSE +0.316, Ag/AgCl/KCl +0.197 V; Ag/AgCl/sw taken as +0.25, zinc as -0.78 V from memory",
                 standing);
     }
 
