@@ -24,7 +24,7 @@ public final class ShowDemo {
     public static final int MONTHS = 24;
 
     /** All boats together get about this long; one boat never more than the second figure. */
-    private static final double SECONDS_IN_ALL = 20;
+    private static final double SECONDS_IN_ALL = 14;
 
     private static final double MOST_SECONDS_A_BOAT = 0.8;
     private static final double GAP = 0.01;
