@@ -13,6 +13,7 @@ import sternwright.boat.Installation;
 import sternwright.boat.Winter;
 import sternwright.due.ClauseKind;
 import sternwright.due.Due;
+import sternwright.due.DueState;
 import sternwright.due.GammaForecast;
 import sternwright.history.MeterReading;
 import sternwright.history.RunningHours;
@@ -35,6 +36,9 @@ import sternwright.visit.problem.WorkRules;
 final class ProblemFromDues {
     /** A work that is overdue or of unknown history waits at most so long for the first visit. Common practice, no source. */
     private static final int LONGEST_WAIT_MONTHS = 12;
+
+    /** A work that is overdue already waits at most so long, if it can be done at all by then. Common practice, no source. */
+    private static final int OVERDUE_WAIT_MONTHS = 3;
 
     /** A work that is no safety item may be late by this share of its interval, one month at least. As in the due list. */
     private static final double LATE_SHARE = 0.10;
@@ -137,12 +141,13 @@ final class ProblemFromDues {
         Life life = due == null || occasional || noOccasionLeft ? lives.none(use) : lives.of(due, use, annualHours);
         List<MonthSpan> spans = w.windows().stream().map(calendar::span).toList();
         boolean unknown = due != null && !occasional && unknown(due);
+        boolean overdue = due != null && !occasional && !rule.safety() && due.state() == DueState.OVERDUE;
         boolean waits = unknown || late(life) && !rule.safety();
         boolean asked = due != null && life.months() >= WorkLife.FAR_OFF_MONTHS;
         int later = rule.safety() ? 0 : lateness(life, annualHours);
         WorkRules rules = new WorkRules(
                 later,
-                waits ? LONGEST_WAIT_MONTHS : later,
+                overdue && !unknown ? OVERDUE_WAIT_MONTHS : waits ? LONGEST_WAIT_MONTHS : later,
                 follower ? 0 : EARLIEST_SHARE,
                 asked && !follower,
                 unknown && life.bounded(),
@@ -158,6 +163,13 @@ final class ProblemFromDues {
                 rule.materialShare(),
                 prices.cents((rule.riskPerMonthLate() + 1 / interval(life, annualHours)) * price),
                 rules);
+    }
+
+    private static int firstWait(boolean overdue, boolean waits, int later) {
+        if (overdue) {
+            return OVERDUE_WAIT_MONTHS;
+        }
+        return waits ? LONGEST_WAIT_MONTHS : later;
     }
 
     private static boolean unknown(Due due) {
@@ -208,14 +220,23 @@ final class ProblemFromDues {
 
     /**
      * The half of the year, where waiting for it keeps within the rules: a safety item or one asked for by a finding does not wait,
-     * one that comes round by hours within the year cannot, and an occasion has windows of its own.
+     * one that comes round by hours within the year cannot, and an occasion has windows of its own. One that is overdue already
+     * may also be done in the two months that come next: its half must not make it later still.
      */
     private Set<Month> season(Rule rule, @Nullable Due due, BoatWork w, double annualHours) {
         Double hours = w.phases().get(0).rule().interval().hours();
         boolean often = hours != null && annualHours > hours;
         boolean called = due != null && due.first().kind() == ClauseKind.CONDITION;
         boolean free = often || rule.safety() || called || !w.windows().isEmpty();
-        return free ? EnumSet.allOf(Month.class) : calendar.months(rule.half());
+        if (free) {
+            return EnumSet.allOf(Month.class);
+        }
+        Set<Month> months = EnumSet.copyOf(calendar.months(rule.half()));
+        if (due != null && due.state() == DueState.OVERDUE) {
+            months.add(calendar.firstMonth.getMonth());
+            months.add(calendar.firstMonth.plusMonths(1).getMonth());
+        }
+        return months;
     }
 
     /** Works that lead to others on the same installation; those possible in either place are done in the same month. */
