@@ -10,6 +10,7 @@ import sternwright.visit.check.VisitCheck;
 import sternwright.visit.problem.VisitAnswer;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
+import sternwright.visit.sample.GeneratedBoats;
 import sternwright.visit.solver.SolveLimits;
 import sternwright.visit.solver.VisitSolver;
 

@@ -15,6 +15,7 @@ import sternwright.visit.problem.VisitTariff;
 import sternwright.visit.problem.Work;
 import sternwright.visit.problem.WorkPhase;
 import sternwright.visit.problem.WorkRules;
+import sternwright.visit.sample.GeneratedBoats;
 
 /** Three works, twelve months: small enough to be followed by hand. Amounts are whole units of money. */
 final class WorkedExample {

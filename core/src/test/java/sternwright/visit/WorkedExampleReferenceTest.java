@@ -10,7 +10,9 @@ import sternwright.visit.problem.Doing;
 import sternwright.visit.problem.Place;
 import sternwright.visit.problem.Proof;
 import sternwright.visit.problem.VisitPlan;
+import sternwright.visit.problem.VisitProblem;
 import sternwright.visit.problem.VisitSlot;
+import sternwright.visit.sample.Habits;
 import sternwright.visit.solver.SolveLimits;
 import sternwright.visit.solver.VisitSolver;
 
@@ -45,6 +47,22 @@ class WorkedExampleReferenceTest {
         assertEquals(
                 List.of("0 -1>1 260", "0 1>12 220", "1 -1>1 90", "1 1>7 90", "1 7>12 75", "2 -1>1 79", "2 1>12 64"),
                 plan.doings().stream().map(WorkedExampleReferenceTest::inWords).toList());
+    }
+
+    @Test
+    void ownDueDatesCostElevenHundredAndNinety() {
+        assertEquals(1190, cost(Habits.ownDueDates(WorkedExample.problem())));
+    }
+
+    @Test
+    void octoberAndAprilCostTwelveHundredAndFive() {
+        assertEquals(1205, cost(Habits.octoberAndApril(WorkedExample.problem())));
+    }
+
+    private static long cost(VisitProblem problem) {
+        return assertInstanceOf(VisitPlan.class, VisitSolver.solve(problem, SolveLimits.ofNodes(1000)))
+                .cost()
+                .total();
     }
 
     private static String inWords(Doing d) {

@@ -1,4 +1,4 @@
-package sternwright.visit;
+package sternwright.visit.sample;
 
 import java.time.Month;
 import java.time.YearMonth;
