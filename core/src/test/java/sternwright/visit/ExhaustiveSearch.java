@@ -203,7 +203,7 @@ final class ExhaustiveSearch {
             return c;
         }
         return c
-                + Math.round(c * w.materialShare() * Math.max(0, 1 - used(w, from, to)))
+                + Math.round(c * w.materialShare() * Math.max(0, 1 - used(w, from, to)) + 1e-6)
                 + w.riskPerMonthCents() * monthsLate(w, from, to);
     }
 
@@ -211,7 +211,7 @@ final class ExhaustiveSearch {
         if (!w.life().bounded() || from >= 0 && w.rules().once()) {
             return 0;
         }
-        return Math.round(w.phases().get(phase).costCents() * Math.min(1, used(w, from, horizon)))
+        return Math.round(w.phases().get(phase).costCents() * Math.min(1, used(w, from, horizon)) + 1e-6)
                 + w.riskPerMonthCents() * monthsLate(w, from, horizon);
     }
 

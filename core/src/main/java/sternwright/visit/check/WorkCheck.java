@@ -15,6 +15,8 @@ import sternwright.visit.problem.WorkPhase;
 /** Follows one work through the plan: its cycle, its life, its limits, and what it costs. */
 final class WorkCheck {
     private static final double SAME = 1e-9;
+    /** Amounts are rounded half up with a millionth in hand. */
+    private static final double HALF_UP = 1e-6;
 
     private final VisitProblem problem;
     private final VisitPlan plan;
@@ -92,7 +94,7 @@ final class WorkCheck {
         if (month > limit) {
             say("is done in " + problem.monthName(month) + ", past its limit");
         }
-        sums.unused += Math.round(cost * work.materialShare() * Math.max(0, 1 - share));
+        sums.unused += Math.round(cost * work.materialShare() * Math.max(0, 1 - share) + HALF_UP);
         sums.risk += Math.max(0, month - due) * work.riskPerMonthCents();
     }
 
@@ -105,8 +107,8 @@ final class WorkCheck {
             say("is not done before its limit in " + problem.monthName(due + lateness(first)));
         }
         sums.risk += Math.max(0, problem.horizon() - due) * work.riskPerMonthCents();
-        sums.end +=
-                Math.round(work.phases().get(phase).costCents() * Math.min(1, share(first, since, problem.horizon())));
+        sums.end += Math.round(
+                work.phases().get(phase).costCents() * Math.min(1, share(first, since, problem.horizon())) + HALF_UP);
     }
 
     private int lateness(boolean first) {

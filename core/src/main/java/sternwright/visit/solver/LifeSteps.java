@@ -68,14 +68,7 @@ final class LifeSteps {
         long cost = work.phases().get(phase).costCents();
         double unused = work.life().bounded() ? Math.max(0, 1 - used(from, to)) : 0;
         return new Doing(
-                index,
-                phase,
-                from,
-                to,
-                cost,
-                Math.round(cost * work.materialShare() * unused),
-                risk(dueMonth(from), to),
-                0);
+                index, phase, from, to, cost, cents(cost * work.materialShare() * unused), risk(dueMonth(from), to), 0);
     }
 
     /** The step from the last doing to the end of the horizon. */
@@ -85,7 +78,12 @@ final class LifeSteps {
         }
         long cost = work.phases().get(phase).costCents();
         double used = work.life().bounded() ? Math.min(1, used(from, horizon)) : 0;
-        return new Doing(index, phase, from, horizon, 0, 0, risk(dueMonth(from), horizon), Math.round(cost * used));
+        return new Doing(index, phase, from, horizon, 0, 0, risk(dueMonth(from), horizon), cents(cost * used));
+    }
+
+    /** Rounded half up, a millionth in hand, so that the last bit of a sum of hours never decides a half. */
+    private static long cents(double amount) {
+        return Math.round(amount + 1e-6);
     }
 
     private long risk(int due, int month) {
