@@ -1,5 +1,6 @@
 package sternwright.season.dated;
 
+import java.time.LocalDate;
 import java.util.Comparator;
 import java.util.List;
 import sternwright.boat.Berth;
@@ -19,5 +20,16 @@ public record SeasonBoat(Boat boat, Berth berth, List<PlannedVisit> visits) {
         visits = visits.stream()
                 .sorted(Comparator.comparing(PlannedVisit::from).thenComparing(PlannedVisit::to))
                 .toList();
+    }
+
+    /** The same without visits that begin in the last week of a season and may end after it: there may be no room for them. */
+    SeasonBoat until(LocalDate last) {
+        return new SeasonBoat(
+                boat,
+                berth,
+                visits.stream()
+                        .filter(v ->
+                                !v.to().isAfter(last) || !v.from().plusWeeks(1).isAfter(last))
+                        .toList());
     }
 }

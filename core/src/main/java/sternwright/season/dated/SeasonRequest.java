@@ -36,9 +36,9 @@ public record SeasonRequest(
         LocalDate from,
         LocalDate to,
         LocalDate today) {
-    /** Copies the lists. */
+    /** Copies the lists; visits that begin in the last days and end after them belong to the next season. */
     public SeasonRequest {
-        boats = List.copyOf(boats);
+        boats = boats.stream().map(b -> b.until(to)).toList();
         dates = List.copyOf(dates);
         promises = List.copyOf(promises);
         begun = List.copyOf(begun);

@@ -47,7 +47,8 @@ public final class Replanner {
             repair = new Repair(SeasonArrays.of(disturbed));
             List<Integer> without = repair.without(old.startQ(), 1);
             if (!without.isEmpty()) {
-                throw new NoRoom(without.stream().map(disturbed::phrase).toList());
+                throw new NoRoom(
+                        without, without.stream().map(disturbed::phrase).toList());
             }
         }
         after = disturbed;
@@ -59,10 +60,18 @@ public final class Replanner {
     public static final class NoRoom extends IllegalStateException {
         private static final long serialVersionUID = 1L;
 
-        NoRoom(List<String> operations) {
+        private final transient List<Integer> without;
+
+        NoRoom(List<Integer> without, List<String> operations) {
             super("after this no plan is left, even if every date that has not begun may move. Without room: "
                     + String.join("; ", operations.subList(0, Math.min(6, operations.size())))
                     + ". Allow more overtime, a longer stay ashore, or turn a boat away.");
+            this.without = List.copyOf(without);
+        }
+
+        /** Operations without room. */
+        public List<Integer> operations() {
+            return without;
         }
     }
 
