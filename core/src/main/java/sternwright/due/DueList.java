@@ -233,6 +233,8 @@ public final class DueList {
                 new Window(
                         first.date(),
                         rule.safety() ? first.date() : first.date().plusDays(DAYS_AFTER_CALL));
+            // Wear known from today on gives a stretch even where nobody knows when the part was fitted.
+            case WASTAGE -> windows.around(rule, first.date(), base == null ? facts.today : base);
             default -> windows.around(rule, first.date(), base);
         };
     }
