@@ -84,8 +84,7 @@ public final class ProtectBoat {
         Berth berth = berth(boat);
         CircuitCondition condition = CircuitCondition.atBerth(today.getMonth());
         try {
-            return AnodeLife.of(builder, boat, berth, condition, year(boat, berth), history, today)
-                    .wearDates();
+            return AnodeLife.renewals(builder, boat, berth, condition, year(boat, berth), history, today);
         } catch (IllegalArgumentException e) {
             // Too little is known of water or metal: the rule's own interval holds.
             return Map.of();

@@ -51,12 +51,13 @@ public record AnodeForecast(
      * @param calibration demand and its spread
      * @param from the day
      * @param months how far ahead
+     * @param outlook how far each anode is followed
      */
     public static List<AnodeForecast> of(
-            WastageProblem problem, DemandCalibration calibration, LocalDate from, int months) {
-        Wastage median = WastageSolver.solve(problem.with(calibration.demand(), calibration.loss()), months, false);
-        Wastage fast = WastageSolver.solve(problem.with(calibration.high(), calibration.highLoss()), months, false);
-        Wastage slow = WastageSolver.solve(problem.with(calibration.low(), calibration.lowLoss()), months, false);
+            WastageProblem problem, DemandCalibration calibration, LocalDate from, int months, Outlook outlook) {
+        Wastage median = course(problem.with(calibration.demand(), calibration.loss()), months, outlook);
+        Wastage fast = course(problem.with(calibration.high(), calibration.highLoss()), months, outlook);
+        Wastage slow = course(problem.with(calibration.low(), calibration.lowLoss()), months, outlook);
         List<AnodeForecast> list = new ArrayList<>();
         for (BoatBody anode : problem.atBerth().anodes()) {
             Wastage.Course m = course(median, anode);
@@ -75,6 +76,10 @@ public record AnodeForecast(
                     how(calibration)));
         }
         return list;
+    }
+
+    private static Wastage course(WastageProblem problem, int months, Outlook outlook) {
+        return WastageSolver.solve(problem, months, false, outlook);
     }
 
     private static Wastage.Course course(Wastage wastage, BoatBody anode) {

@@ -66,21 +66,51 @@ public record AnodeLife(
         BoatCircuit rest = builder.build(boat, berth, now);
         WastageProblem problem = problem(rest, builder.build(boat, berth, now.underWay()), berth, now, year);
         AnodeLog log = AnodeLog.of(boat, rest, history, today);
-        List<Weighing> spells = usable(log.weighings());
-        DemandCalibration calibration =
-                spells.isEmpty() ? DemandCalibration.none(berth.hotMarina()) : DemandCalibration.fit(problem, spells);
+        DemandCalibration calibration = calibration(problem, berth, log);
         Map<Weighing, Double> expected = new LinkedHashMap<>();
         lastOfEach(log.weighings()).values().forEach(w -> expected.put(w, expectedLoss(problem, w)));
-        Map<String, Double> left = new HashMap<>(log.left());
-        WastageProblem calibrated = problem.with(calibration.demand(), calibration.loss());
-        log.known()
-                .forEach((body, day) ->
-                        left.merge(body, 1.0, (share, x) -> wasted(calibrated, body, day, share, today)));
         return new AnodeLife(
-                AnodeForecast.of(problem.from(today.getMonthValue(), left), calibration, today, MONTHS_AHEAD),
+                forecasts(problem, calibration, log, today, Outlook.TO_THE_END),
                 calibration,
                 stillFull(expected),
                 ratios(expected));
+    }
+
+    /** Only the days of renewal, for the due list of many boats: the same days, for less work. */
+    public static Map<PartRef, WearDate> renewals(
+            CircuitFromRegister builder,
+            Boat boat,
+            Berth berth,
+            CircuitCondition condition,
+            BoatYear year,
+            BoatHistory history,
+            LocalDate today) {
+        CircuitCondition now = condition.in(today.getMonth());
+        BoatCircuit rest = builder.build(boat, berth, now);
+        if (rest.anodes().isEmpty()) {
+            return Map.of();
+        }
+        WastageProblem problem = problem(rest, builder.build(boat, berth, now.underWay()), berth, now, year);
+        AnodeLog log = AnodeLog.of(boat, rest, history, today);
+        DemandCalibration calibration = calibration(problem, berth, log);
+        return wearDates(forecasts(problem, calibration, log, today, Outlook.TO_RENEWAL));
+    }
+
+    private static DemandCalibration calibration(WastageProblem problem, Berth berth, AnodeLog log) {
+        List<Weighing> spells = usable(log.weighings());
+        return spells.isEmpty() ? DemandCalibration.none(berth.hotMarina()) : DemandCalibration.fit(problem, spells);
+    }
+
+    private static List<AnodeForecast> forecasts(
+            WastageProblem problem, DemandCalibration calibration, AnodeLog log, LocalDate today, Outlook outlook) {
+        WastageProblem calibrated = problem.with(calibration.demand(), calibration.loss());
+        Map<LocalDate, Map<String, Double>> byDay = new HashMap<>();
+        log.known()
+                .forEach((body, day) -> byDay.computeIfAbsent(day, d -> new HashMap<>())
+                        .put(body, log.left().getOrDefault(body, 1.0)));
+        Map<String, Double> left = new HashMap<>();
+        byDay.forEach((day, shares) -> left.putAll(wasted(calibrated, day, shares, today)));
+        return AnodeForecast.of(problem.from(today.getMonthValue(), left), calibration, today, MONTHS_AHEAD, outlook);
     }
 
     /** The problem of a boat in its month. */
@@ -104,16 +134,20 @@ public record AnodeLife(
                 1);
     }
 
-    /** Share left today of an anode known some time ago. */
-    private static double wasted(WastageProblem problem, String body, LocalDate day, double share, LocalDate today) {
-        double months = ChronoUnit.DAYS.between(day, today) / 30.4375;
-        int whole = (int) Math.min(MONTHS_AHEAD, Math.round(months));
+    /** Shares left today of anodes known on one day some time ago. */
+    private static Map<String, Double> wasted(
+            WastageProblem problem, LocalDate day, Map<String, Double> shares, LocalDate today) {
+        int whole = (int) Math.min(MONTHS_AHEAD, Math.round(ChronoUnit.DAYS.between(day, today) / 30.4375));
         if (whole == 0) {
-            return share;
+            return shares;
         }
-        Wastage since = WastageSolver.solve(problem.from(day.getMonthValue(), Map.of(body, share)), whole, false);
-        Wastage.Course course = since.anodes().get(body);
-        return course == null ? share : course.remaining().get(whole);
+        Wastage since = WastageSolver.solve(problem.from(day.getMonthValue(), shares), whole, false);
+        Map<String, Double> left = new HashMap<>();
+        shares.forEach((body, share) -> {
+            Wastage.Course course = since.anodes().get(body);
+            left.put(body, course == null ? share : course.remaining().get(whole));
+        });
+        return left;
     }
 
     /** An anode that lost nothing is not connected: its weighing says nothing of the demand. */
@@ -160,14 +194,17 @@ public record AnodeLife(
 
     /** Days of renewal for the due list: half gone, with the 80 % range. */
     public Map<PartRef, WearDate> wearDates() {
+        return wearDates(forecasts);
+    }
+
+    private static Map<PartRef, WearDate> wearDates(List<AnodeForecast> forecasts) {
         Map<PartRef, WearDate> dates = new HashMap<>();
         for (AnodeForecast f : forecasts) {
             PartRef ref = f.body().ref();
-            if (ref != null && f.halfGone() != null) {
-                LocalDate late = latest(f);
-                dates.put(
-                        ref,
-                        new WearDate(f.halfGone(), f.early80() == null ? f.halfGone() : f.early80(), late, f.how()));
+            LocalDate half = f.halfGone();
+            if (ref != null && half != null) {
+                LocalDate early = f.early80();
+                dates.put(ref, new WearDate(half, early == null ? half : early, latest(f), f.how()));
             }
         }
         return dates;

@@ -54,9 +54,14 @@ public final class WastageSolver {
      * @param renewAtHalf whether an anode is renewed when half gone; else it wastes until spent
      */
     public static Wastage solve(WastageProblem problem, int months, boolean renewAtHalf) {
+        return solve(problem, months, renewAtHalf, Outlook.TO_THE_END);
+    }
+
+    /** The same, with the circuit solved only as long as an anode is to be followed; after that masses stand still. */
+    static Wastage solve(WastageProblem problem, int months, boolean renewAtHalf, Outlook outlook) {
         WastageSolver solver = new WastageSolver(problem, renewAtHalf);
         for (int m = 0; m < months; m++) {
-            if (renewAtHalf || solver.anyLeft()) {
+            if (renewAtHalf || solver.anyLeft(outlook.until())) {
                 solver.month(m);
             } else {
                 int rest = m;
@@ -68,8 +73,8 @@ public final class WastageSolver {
         return new Wastage(months, courses);
     }
 
-    private boolean anyLeft() {
-        return states.values().stream().anyMatch(s -> s.left > 1 - UTILISATION);
+    private boolean anyLeft(double until) {
+        return states.values().stream().anyMatch(s -> s.left > until);
     }
 
     private void month(int m) {

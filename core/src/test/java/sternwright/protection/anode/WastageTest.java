@@ -166,6 +166,7 @@ class WastageTest {
         assertTrue(p.how().startsWith("predicted"));
         assertTrue(m.date().isBefore(p.date()), m + " " + p);
         assertTrue(!m.early80().isAfter(m.date()) && !m.date().isAfter(m.late80()));
+        assertEquals(measured.wearDates(), renewals(new BoatHistory("test", List.of(renewed, seen), List.of())));
     }
 
     private static WearDate assertNotNullAnd(@Nullable WearDate d) {
@@ -190,6 +191,17 @@ class WastageTest {
         assertEquals(1, life.findings().size());
         assertTrue(life.findings().get(0).contains("not connected"));
         assertEquals(0, life.calibration().spells(), "its weighing says nothing of the demand");
+    }
+
+    private static Map<PartRef, WearDate> renewals(BoatHistory history) {
+        return AnodeLife.renewals(
+                new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()),
+                ProtectionBoats.saildrive(),
+                ProtectionBoats.sea(ShorePower.NONE),
+                CircuitCondition.atBerth(Month.APRIL),
+                BoatYear.atBerth(),
+                history,
+                TODAY);
     }
 
     private static AnodeLife life(BoatHistory history) {
