@@ -9,6 +9,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sternwright.app.demo.InventedFolder;
 import sternwright.app.desk.ShowDemo;
+import sternwright.app.desk.season.Onlooker;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.due.Due;
@@ -19,11 +20,11 @@ import sternwright.visit.BoatAnswer;
         name = "demo",
         description = {
             "Make an invented yard with eight years of past, then do the main job on it:",
-            "due list, visits, one job card and one estimate."
+            "due list, visits, one job card, one estimate and the season."
         },
         sortOptions = false)
 final class DemoCommand extends Deed {
-    private static final int MOST_BOATS = 2000;
+    private static final int MOST_BOATS = 3000;
 
     @Option(
             names = "--folder",
@@ -60,6 +61,7 @@ final class DemoCommand extends Deed {
         text.visits(answers, files.yard().currency());
         Optional<ShowDemo.Papers> papers = demo.papers(files, answers);
         papers.ifPresent(text::papers);
+        text.season(demo.season(Onlooker.NOBODY, System::nanoTime));
         text.next(
                 folder,
                 papers.map(p -> p.boat().id())

@@ -20,6 +20,8 @@ import sternwright.due.Due;
 import sternwright.due.DueState;
 import sternwright.due.Reasons;
 import sternwright.measure.Money;
+import sternwright.season.dated.answer.DatedOperation;
+import sternwright.season.dated.answer.DatedSeason;
 import sternwright.service.Place;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
@@ -159,6 +161,36 @@ final class DemoText {
         }
     }
 
+    void season(ShowDemo.Season made) {
+        DatedSeason season = made.season().dated();
+        out.println();
+        out.println("The season, " + dates.format(season.from()) + " to " + dates.format(season.to()));
+        long unsafe = standing(season, DatedOperation.State.UNSAFE);
+        long late = standing(season, DatedOperation.State.LATE);
+        out.println("  " + season.operations().size() + " operations of "
+                + season.visits().size() + " visits on days, with hoist, place and people; two judges passed it.");
+        out.println("  "
+                + (unsafe == 0
+                        ? "Every boat safe against frost in time"
+                        : unsafe + " boats not safe against frost in time")
+                + ", " + (late == 0 ? "none late." : late + " with something late."));
+        out.println(String.format(
+                Locale.ROOT,
+                "  Cost %.0f, no plan below %.0f: at most %.0f %% could be saved.",
+                season.cost().total(),
+                season.bound(),
+                100 * season.gap()));
+        out.println("  Board: " + made.board());
+    }
+
+    private static long standing(DatedSeason season, DatedOperation.State state) {
+        return season.operations().stream()
+                .filter(o -> o.state() == state)
+                .map(o -> o.meaning().boatId())
+                .distinct()
+                .count();
+    }
+
     void next(Path folder, String boatId) {
         out.println();
         out.println("What to try next");
@@ -170,6 +202,7 @@ final class DemoText {
         table.row(
                 "  " + yard + "record " + boatId + " --work change-engine-oil --who \"A. Name\"",
                 "work done; due moves");
+        table.row("  " + yard + "season", "the season, planned on from the published one");
         table.row("  " + yard + "protect " + boatId, "potentials and anodes");
         table.row("  " + yard + "new boat --arrangement saildrive --name \"Her Name\"", "register a boat of your own");
         table.print(out);

@@ -88,6 +88,11 @@ final class SeasonCommand extends Deed {
             description = "Write the season board: a page if the name ends in .html, paper if it ends in .pdf.")
     List<Path> boards = new ArrayList<>();
 
+    @Option(
+            names = "--one-more",
+            description = "Say also what one more hoist, place or person would save; takes a second for each.")
+    boolean oneMore;
+
     @Option(names = "--publish", description = "Make this the plan that the yard works by (season.csv).")
     boolean publish;
 
@@ -130,6 +135,9 @@ final class SeasonCommand extends Deed {
         } else {
             SeasonText text = new SeasonText(out(), planned);
             text.print(list);
+            if (oneMore) {
+                text.oneMore(planned.oneMore(1, System::nanoTime));
+            }
             if (compare != null) {
                 Path file = program().yard.resolve(compare);
                 text.compare(

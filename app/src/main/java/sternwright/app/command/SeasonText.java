@@ -125,6 +125,13 @@ final class SeasonText {
                 planned.firstCost()));
     }
 
+    /** What one more of everything would save. */
+    void oneMore(List<PlannedSeason.OneMoreOf> worth) {
+        out.println();
+        out.println("What one more would save in this season:");
+        worth.forEach(w -> out.println(String.format(Locale.ROOT, "  %8.0f %s  %s", w.saves(), currency, w.what())));
+    }
+
     private void visits() {
         TextTable table = new TextTable("from", "until", "boat", "visit", "ashore", "people", "state");
         for (DatedVisit v : season.visits()) {

@@ -25,13 +25,14 @@ import sternwright.yard.resource.StayTimes;
 import sternwright.yard.resource.TidalDock;
 
 /**
- * Hoists, places, people and owners' dates of an invented yard, in proportion to its boats: for 300 boats two hoists, eight people, and
+ * Hoists, places, people and owners' dates of an invented yard, in proportion to its boats: for 300 boats two hoists, thirteen people, and
  * as many places as boats that winter ashore and a few more. Each person is away two weeks in winter and one week at any time.
  */
 final class InventedResources {
     private static final double BOATS_OF_A_SMALL_YARD = 300;
-    private static final int PEOPLE = 8;
+    private static final int PEOPLE = 13;
     private static final int FEWEST_PEOPLE = 4;
+    private static final double SHARE_ON_SHORT_STAYS = 0.2;
     private static final double SHARE_WITH_A_DATE = 0.5;
     private static final double[] LENGTHS_M = {9, 12, 15, 30};
     private static final Set<DayOfWeek> WEEK = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
@@ -88,12 +89,13 @@ final class InventedResources {
         for (int c = 0; c < LENGTHS_M.length; c++) {
             double upTo = LENGTHS_M[c];
             double from = c == 0 ? 0 : LENGTHS_M[c - 1];
-            int ashore = (int) boats.stream()
-                    .filter(b -> b.winter() == Winter.ASHORE)
+            List<Boat> fit = boats.stream()
                     .filter(b -> b.hull().lengthM() > from && b.hull().lengthM() <= upTo)
-                    .count();
+                    .toList();
+            long ashore = fit.stream().filter(b -> b.winter() == Winter.ASHORE).count();
+            int forShortStays = (int) Math.ceil(SHARE_ON_SHORT_STAYS * (fit.size() - ashore));
             String name = c == 0 ? "up to 9 m" : c == 3 ? "over 15 m" : (int) from + " to " + (int) upTo + " m";
-            standing.add(new StandingClass("class-" + (c + 1), name, upTo, ashore + spare));
+            standing.add(new StandingClass("class-" + (c + 1), name, upTo, (int) ashore + forShortStays + spare));
         }
         return standing;
     }

@@ -1,6 +1,7 @@
 package sternwright.app.desk;
 
 import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.Comparator;
@@ -8,7 +9,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import sternwright.app.demo.InventedFolder;
+import sternwright.app.desk.season.Onlooker;
+import sternwright.app.desk.season.PlanSeason;
+import sternwright.app.desk.season.PlannedSeason;
+import sternwright.app.desk.season.PublishSeason;
+import sternwright.app.desk.season.SeasonAsk;
+import sternwright.app.desk.season.SeasonPapers;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.paper.Figures;
@@ -24,6 +32,8 @@ public final class ShowDemo {
     public static final int MONTHS = 24;
 
     /** All boats together get about this long; one boat never more than the second figure. */
+    private static final double SEASON_SECONDS = 4;
+
     private static final double SECONDS_IN_ALL = 14;
 
     private static final double MOST_SECONDS_A_BOAT = 0.8;
@@ -84,6 +94,31 @@ public final class ShowDemo {
                 / Math.max(1, files.boats().size());
         return new PlanVisits(files, Figures.of(reader).locale())
                 .all(today, MONTHS, Math.min(MOST_SECONDS_A_BOAT, share), GAP);
+    }
+
+    /**
+     * The season of the yard: planned, published, and its board written.
+     *
+     * @param season the season
+     * @param board the board as a page
+     */
+    public record Season(PlannedSeason season, Path board) {}
+
+    /**
+     * Plans the season, publishes it in the folder and writes the board.
+     *
+     * @param onlooker sees the work
+     * @param nanoClock a clock of nanoseconds
+     * @return the season
+     * @throws IOException if the disk refuses
+     */
+    public Season season(Onlooker onlooker, LongSupplier nanoClock) throws IOException {
+        SeasonAsk ask = new SeasonAsk(folder, today, today, null, true, List.of(), SEASON_SECONDS, 1, nanoClock);
+        PlannedSeason planned = PlanSeason.of(ask, onlooker);
+        PublishSeason.write(folder, planned, List.of(), today);
+        Path to = Files.createDirectories(folder.resolve("papers")).resolve("season-board.html");
+        new SeasonPapers(planned, today).board(to);
+        return new Season(planned, to);
     }
 
     /**

@@ -33,6 +33,14 @@ public record Meaning(
         skills = Set.copyOf(skills);
     }
 
+    /** The same with a further word on its date. */
+    public Meaning dueWith(String words) {
+        String all = dueWords.isEmpty() ? words : dueWords + ", " + words;
+        return dueWords.contains(words)
+                ? this
+                : new Meaning(boatId, boatName, visit, operation, step, works, minutes, skills, all);
+    }
+
     /** The operation's name in the whole season. */
     public OperationName name() {
         return new OperationName(boatId, visit, operation);

@@ -31,6 +31,7 @@ import sternwright.season.dated.make.SeasonFaults;
 import sternwright.season.dated.make.SeasonOfYard;
 import sternwright.season.planner.SeasonAnswer;
 import sternwright.season.planner.SeasonPlanner;
+import sternwright.season.relief.WhyNoSeason;
 import sternwright.season.replan.Replanner;
 import sternwright.season.search.Budget;
 import sternwright.yard.SeasonDates;
@@ -38,6 +39,7 @@ import sternwright.yard.SeasonDates;
 /** Plans a yard's season, or plans on from the published one after something has happened. */
 public final class PlanSeason {
     private static final int MONTHS_AFTER_RECOMMISSION = 2;
+    private static final double PROOF_SECONDS = 10;
 
     private final SeasonAsk ask;
     private final Onlooker onlooker;
@@ -159,15 +161,20 @@ public final class PlanSeason {
 
     private PlannedSeason anew(SeasonOfYard season) {
         Budget budget = Budget.seconds(ask.seconds(), ask.nanoClock());
-        SeasonAnswer answer = SeasonPlanner.plan(
-                season.problem(), budget, ask.seed(), new BoundShare(ask.nanoClock()), watch(season));
-        return judged(season, answer);
+        try {
+            SeasonAnswer answer = SeasonPlanner.plan(
+                    season.problem(), budget, ask.seed(), new BoundShare(ask.nanoClock()), watch(season));
+            return judged(season, answer);
+        } catch (SeasonAnswer.NoPlan none) {
+            onlooker.says("There is no room for everything; looking for what clashes and what would help ...");
+            throw ClashWords.of(WhyNoSeason.of(season.problem(), none.operations(), ask.seed(), PROOF_SECONDS), season);
+        }
     }
 
     private PlannedSeason onFrom(SeasonOfYard season, List<Published> published) {
         int todayQ = season.time().quarterFrom(ask.today());
         SeasonPlan old = new SeasonPlan(starts(season, published), new Cost(0, 0, 0, 0, 0, 0), "as published");
-        Replanner replanner = new Replanner(season.problem(), old, todayQ, List.of());
+        Replanner replanner = replanner(season, old, todayQ);
         SeasonOfYard after = season.with(replanner.season());
         onlooker.goOn(0, replanner.plan().cost().total() * after.pointValue(), 0);
         SeasonAnswer answer = SeasonPlanner.goOn(
@@ -178,6 +185,14 @@ public final class PlanSeason {
                 new BoundShare(ask.nanoClock()),
                 watch(after));
         return judged(after, answer);
+    }
+
+    private static Replanner replanner(SeasonOfYard season, SeasonPlan old, int todayQ) {
+        try {
+            return new Replanner(season.problem(), old, todayQ, List.of());
+        } catch (Replanner.NoRoom none) {
+            throw ClashWords.of(none);
+        }
     }
 
     /** Where the published plan has each operation; far away where it does not know it. */
@@ -206,6 +221,12 @@ public final class PlanSeason {
                     + String.join("; ", wrong.subList(0, Math.min(5, wrong.size()))));
         }
         return new PlannedSeason(
-                yard, season, dated, files.published(), remarks, answer.firstCost() * season.pointValue());
+                yard,
+                season,
+                answer.plan(),
+                dated,
+                files.published(),
+                remarks,
+                answer.firstCost() * season.pointValue());
     }
 }

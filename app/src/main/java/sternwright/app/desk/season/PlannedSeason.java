@@ -2,16 +2,21 @@ package sternwright.app.desk.season;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import sternwright.app.files.YardFiles;
+import sternwright.season.SeasonPlan;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.answer.DatedSeason;
 import sternwright.season.dated.make.SeasonOfYard;
+import sternwright.season.relief.WorthOfOneMore;
+import sternwright.season.search.Budget;
 
 /**
  * A season planned and judged.
  *
  * @param yard the yard's files
  * @param season the season that was planned
+ * @param plan the plan in the lean form
  * @param dated the plan in the yard's words
  * @param published the plan the yard worked by until now, empty if there is none
  * @param remarks what a person should know
@@ -20,6 +25,7 @@ import sternwright.season.dated.make.SeasonOfYard;
 public record PlannedSeason(
         YardFiles yard,
         SeasonOfYard season,
+        SeasonPlan plan,
         DatedSeason dated,
         List<Published> published,
         List<String> remarks,
@@ -28,6 +34,26 @@ public record PlannedSeason(
     public PlannedSeason {
         published = List.copyOf(published);
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * What one more hoist, place or person would save, in the yard's currency.
+     *
+     * @param what in words
+     * @param saves the plan with it costs so much less; a longer search may find more
+     */
+    public record OneMoreOf(String what, double saves) {}
+
+    /**
+     * What one more of everything would save, the most first.
+     *
+     * @param secondsEach how long to search for each
+     * @param nanoClock a clock of nanoseconds
+     */
+    public List<OneMoreOf> oneMore(double secondsEach, LongSupplier nanoClock) {
+        return WorthOfOneMore.of(season.problem(), plan, () -> Budget.seconds(secondsEach, nanoClock), 1).stream()
+                .map(o -> new OneMoreOf(o.what(), o.saves() * season.pointValue()))
+                .toList();
     }
 
     /** The day on which the visits of this plan were planned. */

@@ -4,6 +4,8 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import sternwright.boat.Winter;
+import sternwright.season.Due;
+import sternwright.season.Operation;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.SeasonBoat;
 import sternwright.service.Place;
@@ -16,12 +18,16 @@ final class BoatOperations {
     private final Winterings winter;
     private final StayOperations stays;
     private final AfloatOperations afloat;
+    private final int firstOfBoat;
+    private int firstOfVisit;
     private List<Integer> before = List.of();
 
     BoatOperations(OperationMaker make, SeasonBoat boat, Winterings winter) {
         this.make = make;
         this.boat = boat;
         this.winter = winter;
+        firstOfBoat = make.lean.operations.size();
+        firstOfVisit = firstOfBoat;
         stays = new StayOperations(make, boat, winter);
         afloat = new AfloatOperations(make, boat, winter);
     }
@@ -79,6 +85,31 @@ final class BoatOperations {
         }
         if (!ends.last.isEmpty()) {
             before = ends.last;
+        }
+        hurryEarlierVisits();
+        firstOfVisit = make.lean.operations.size();
+    }
+
+    /**
+     * A visit that stands before another should be over when the other must begin to keep its own date; otherwise a plan that places
+     * the nearest date first finds no room for the visit before it.
+     */
+    private void hurryEarlierVisits() {
+        List<Operation> operations = make.lean.operations;
+        int begin = operations.subList(firstOfVisit, operations.size()).stream()
+                .filter(o -> o.due().latePerQ() > 0)
+                .mapToInt(o -> o.due().byQ() - o.lengthQ())
+                .min()
+                .orElse(Integer.MAX_VALUE);
+        for (int i = firstOfBoat; i < firstOfVisit; i++) {
+            Operation o = operations.get(i);
+            int by = Math.max(begin, o.earliestQ() + o.lengthQ());
+            if (o.due().latePerQ() > 0
+                    && o.due().earlyPerQ() == 0
+                    && by < o.due().byQ()) {
+                operations.set(i, o.due(new Due(o.due().kind(), by, o.due().latePerQ(), 0)));
+                make.lean.meanings.set(i, make.lean.meanings.get(i).dueWith("before her next visit"));
+            }
         }
     }
 

@@ -30,6 +30,7 @@ final class HoistFit {
     private final List<Days> daySets = new ArrayList<>();
     private final Map<List<Integer>, Integer> classOf = new HashMap<>();
     private final Map<List<Integer>, Integer> setOf = new HashMap<>();
+    private final List<Double> levels = new ArrayList<>();
 
     HoistFit(SeasonRequest request, WorkingTime time) {
         this.hoists = request.resources().hoists();
@@ -40,6 +41,55 @@ final class HoistFit {
                 .byDay(
                         begins.minusHours(TIDE_BEFORE_AND_AFTER_WORK_HOURS),
                         begins.plusMinutes(minutes).plusHours(TIDE_BEFORE_AND_AFTER_WORK_HOURS));
+        List<Hull> hulls = request.boats().stream().map(b -> b.boat().hull()).toList();
+        hoists.forEach(h -> levels.add(level(h, hulls)));
+    }
+
+    /**
+     * The height of high water from which a tidal dock is open: the one that opens it to most boats on most days, never above what a
+     * boat needs that has no other way out of the water.
+     */
+    private double level(Hoist hoist, List<Hull> hulls) {
+        TidalDock dock = hoist.tidal();
+        if (dock == null) {
+            return Double.NEGATIVE_INFINITY;
+        }
+        List<Hull> taken = hulls.stream().filter(hoist::takes).toList();
+        double highest = taken.stream()
+                .filter(this::needsTide)
+                .mapToDouble(h -> dock.heightNeededM(h.draughtM()))
+                .min()
+                .orElse(Double.POSITIVE_INFINITY);
+        double best = highest;
+        long mostBoatDays = 0;
+        for (Hull hull : taken) {
+            double level = dock.heightNeededM(hull.draughtM());
+            long boats = taken.stream()
+                    .filter(h -> dock.heightNeededM(h.draughtM()) <= level)
+                    .count();
+            long boatDays = level > highest ? 0 : boats * days(level).size();
+            if (boatDays > mostBoatDays) {
+                mostBoatDays = boatDays;
+                best = level;
+            }
+        }
+        return best;
+    }
+
+    /** Working days on which the dock of a hoist has less water than the height from which it is open. */
+    List<Integer> closed(int hoist) {
+        List<Integer> open = days(levels.get(hoist));
+        return hoists.get(hoist).tidal() == null
+                ? List.of()
+                : IntStream.range(0, time.days().size())
+                        .filter(d -> !open.contains(d))
+                        .boxed()
+                        .toList();
+    }
+
+    private boolean openTo(int h, Hull hull) {
+        TidalDock dock = hoists.get(h).tidal();
+        return dock == null || dock.heightNeededM(hull.draughtM()) <= levels.get(h);
     }
 
     /**
@@ -65,8 +115,8 @@ final class HoistFit {
     }
 
     /**
-     * The hoists to use for a hull and the days on which they all can. A hoist that needs no tide leads; the tidal ones are then
-     * left to the boats that have nothing else.
+     * The hoists to use for a hull. Where one of them needs no tide, the tidal ones help on the days on which their docks are open;
+     * where all need it, the days are those with water enough for this hull.
      *
      * @return empty if no hoist takes it, or never in this season
      */
@@ -75,7 +125,8 @@ final class HoistFit {
         List<Integer> always =
                 takers.stream().filter(h -> hoists.get(h).tidal() == null).toList();
         if (!always.isEmpty()) {
-            return Optional.of(new Fit(liftClass(always), Operation.NONE));
+            List<Integer> helping = takers.stream().filter(h -> openTo(h, hull)).toList();
+            return Optional.of(new Fit(liftClass(helping), Operation.NONE));
         }
         List<Integer> best = List.of();
         for (int h : takers) {
@@ -94,7 +145,10 @@ final class HoistFit {
 
     private List<Integer> days(Hoist hoist, Hull hull) {
         TidalDock dock = hoist.tidal();
-        double needed = dock == null ? Double.NEGATIVE_INFINITY : dock.heightNeededM(hull.draughtM());
+        return days(dock == null ? Double.NEGATIVE_INFINITY : dock.heightNeededM(hull.draughtM()));
+    }
+
+    private List<Integer> days(double needed) {
         return IntStream.range(0, time.days().size())
                 .filter(d -> {
                     HighWater high = tides.get(time.days().get(d));

@@ -5,6 +5,8 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.IntStream;
 import sternwright.season.Hoist;
 import sternwright.season.PlaceClass;
@@ -106,9 +108,13 @@ public record SeasonOfYard(
     private static Yard yard(OperationMaker make) {
         Resources resources = make.request.resources();
         WorkingTime time = make.time;
-        List<Hoist> hoists = resources.hoists().stream()
-                .map(h -> new Hoist(h.name(), slots(h.liftsADay()), down(make.request, h.id(), time)))
-                .toList();
+        List<Hoist> hoists = new ArrayList<>();
+        for (int h = 0; h < resources.hoists().size(); h++) {
+            var hoist = resources.hoists().get(h);
+            Set<Integer> down = new TreeSet<>(make.fit.closed(h));
+            down.addAll(down(make.request, hoist.id(), time));
+            hoists.add(new Hoist(hoist.name(), slots(hoist.liftsADay()), List.copyOf(down)));
+        }
         List<PlaceClass> places = resources.standing().stream()
                 .map(s -> new PlaceClass(s.name(), s.places()))
                 .toList();
