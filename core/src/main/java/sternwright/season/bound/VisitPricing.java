@@ -13,6 +13,7 @@ final class VisitPricing {
     private final int[][] choice = new int[MOST][];
     private final int[] position = new int[MOST];
     private final int[] queue;
+    private final double[][] fixed;
 
     /**
      * Pricing of visits of {@code a}.
@@ -23,6 +24,7 @@ final class VisitPricing {
         this.a = a;
         this.latest = latest;
         queue = new int[a.quarters + 1];
+        fixed = new double[a.n][0];
         for (int x = 0; x < MOST; x++) {
             up[x] = new double[a.quarters + 1];
             choice[x] = new int[a.quarters + 1];
@@ -55,26 +57,35 @@ final class VisitPricing {
     }
 
     private void own(int i, Prices prices, double[] out) {
+        double[] fixed = fixed(i);
         int low = a.earliest[i];
-        int length = a.length[i];
-        boolean lifts = a.liftClass[i] >= 0;
-        double[] skill = a.skill[i] >= 0 ? prices.bySkill[a.skill[i]] : null;
-        for (int q = low; q <= latest[i]; q++) {
-            if (!a.dayAllowed(i, q)) {
-                out[q - low] = NEVER;
-                continue;
-            }
-            double cost = a.startCost(i, q);
-            if (skill != null) {
-                cost += a.hands[i] * (skill[q + length] - skill[q]);
-            }
-            if (lifts) {
-                double[] sums = prices.byLift[a.liftClass[i]];
-                cost += sums[q + length] - sums[q];
-            }
-            out[q - low] = cost;
+        int count = fixed.length;
+        System.arraycopy(fixed, 0, out, 0, count);
+        if (a.skill[i] >= 0) {
+            addUse(prices.bySkill[a.skill[i]], low, a.length[i], a.hands[i], out, count);
+        }
+        if (a.liftClass[i] >= 0) {
+            addUse(prices.byLift[a.liftClass[i]], low, a.length[i], 1, out, count);
         }
         stayAndPools(i, prices, out);
+    }
+
+    private static void addUse(double[] sums, int low, int length, int amount, double[] out, int count) {
+        for (int x = 0; x < count; x++) {
+            out[x] += amount * (sums[low + x + length] - sums[low + x]);
+        }
+    }
+
+    /** What does not change with the prices: dates, promises, days. */
+    private double[] fixed(int i) {
+        if (fixed[i].length == 0) {
+            fixed[i] = new double[latest[i] - a.earliest[i] + 1];
+            for (int x = 0; x < fixed[i].length; x++) {
+                int q = a.earliest[i] + x;
+                fixed[i][x] = a.dayAllowed(i, q) ? a.startCost(i, q) : NEVER;
+            }
+        }
+        return fixed[i];
     }
 
     private void stayAndPools(int i, Prices prices, double[] out) {
