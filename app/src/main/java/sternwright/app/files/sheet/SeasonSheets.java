@@ -137,6 +137,14 @@ public final class SeasonSheets {
                 "quarter", new QuarterOfDay(), 1, getter, "quarter of the working day in which it begins, 1 to 4");
     }
 
+    private static Field<Published, LocalDate> plannedOn() {
+        return Field.required(
+                "planned-on",
+                Shapes.date(),
+                Published::plannedOn,
+                "the day on which the visits of this plan were planned");
+    }
+
     private static Sheet<Published> plan() {
         Field<Published, String> boat =
                 Field.required("boat", Shapes.id(), p -> p.name().boatId(), "id of the boat");
@@ -152,11 +160,7 @@ public final class SeasonSheets {
                 Field.or("hoist", Shapes.anyText(), "", Published::hoist, "the hoist, for lift and launch");
         Field<Published, String> reason =
                 Field.or("reason", Shapes.anyText(), "", Published::reason, "why on this date");
-        Field<Published, LocalDate> on = Field.required(
-                "planned-on",
-                Shapes.date(),
-                Published::plannedOn,
-                "the day on which the visits of this plan were planned");
+        Field<Published, LocalDate> on = plannedOn();
         return new Sheet<>(Block.of(
                 "an operation",
                 "the plan that the yard works by",
