@@ -27,7 +27,7 @@ class A09_DemoTest {
         assertTrue(told.out().contains("What to try next"), told::all);
         try (Stream<Path> papers = Files.list(folder.resolve("papers"))) {
             List<String> names = papers.map(p -> p.getFileName().toString()).toList();
-            assertEquals(4, names.size(), names.toString());
+            assertEquals(5, names.size(), names.toString());
             assertTrue(names.stream().allMatch(n -> n.matches("(card|estimate)-.*\\.(html|pdf)")), names.toString());
         }
         assertEquals(0, told.run(folder, "check"), told::all);

@@ -24,6 +24,9 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
     /** Tag of a rule whose work wants the boat afloat and settled. */
     static final String SETTLED = "settled-afloat";
 
+    /** Longer groups are divided between works, so that others can take a part or it can be done on another day: two days. */
+    private static final double LONGEST_MINUTES = 960;
+
     WorkGroup {
         skills = Set.copyOf(skills);
         works = List.copyOf(works);
@@ -52,25 +55,35 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
      * @param usual the step of works that are nothing special
      */
     static List<WorkGroup> of(PlannedVisit visit, Step usual) {
-        Map<String, List<PlannedWork>> groups = new LinkedHashMap<>();
-        Map<String, Step> steps = new LinkedHashMap<>();
-        double working = 0;
+        double working =
+                visit.works().stream().mapToDouble(PlannedWork::minutes).sum();
+        double factor = working > 0 ? Math.max(1, visit.minutes() / working) : 1;
+        Map<String, WorkGroup> open = new LinkedHashMap<>();
+        List<WorkGroup> result = new ArrayList<>();
         for (PlannedWork work : visit.works()) {
             Rule rule = work.inForce().rule();
             Step step = step(rule, usual);
             String key = step + SkillKinds.words(rule.skills());
-            groups.computeIfAbsent(key, k -> new ArrayList<>()).add(work);
-            steps.put(key, step);
-            working += work.minutes();
+            double minutes = factor * work.minutes();
+            WorkGroup before = open.get(key);
+            if (before != null && before.minutes + minutes > LONGEST_MINUTES) {
+                result.add(before);
+                before = null;
+            }
+            open.put(
+                    key,
+                    before == null
+                            ? new WorkGroup(step, rule.skills(), List.of(work), minutes)
+                            : before.with(work, minutes));
         }
-        double factor = working > 0 ? Math.max(1, visit.minutes() / working) : 1;
-        List<WorkGroup> result = new ArrayList<>();
-        groups.forEach((key, works) -> result.add(new WorkGroup(
-                steps.getOrDefault(key, usual),
-                works.get(0).inForce().rule().skills(),
-                works,
-                factor * works.stream().mapToDouble(PlannedWork::minutes).sum())));
+        result.addAll(open.values());
         return result;
+    }
+
+    private WorkGroup with(PlannedWork work, double more) {
+        List<PlannedWork> all = new ArrayList<>(works);
+        all.add(work);
+        return new WorkGroup(step, skills, all, minutes + more);
     }
 
     private static Step step(Rule rule, Step usual) {
