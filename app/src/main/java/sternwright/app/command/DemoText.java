@@ -83,8 +83,8 @@ final class DemoText {
                 .sorted(Comparator.comparing(Due::dueOn))
                 .limit(PRESSING)
                 .forEach(d -> {
-                    out.println("  " + d.boatId() + " " + d.part() + ", "
-                            + d.rule().work() + ": overdue since " + dates.format(d.lastSensible()) + ".");
+                    out.println(
+                            "  " + d.boatId() + " " + d.part() + ", " + d.rule().work() + ".");
                     out.println("    " + reasons.sentence(d) + " Source: "
                             + d.inForce().source().line() + ".");
                 });

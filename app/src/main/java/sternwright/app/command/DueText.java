@@ -59,7 +59,7 @@ final class DueText {
     }
 
     private String window(Due due) {
-        if (due.state() == DueState.EVERY_VISIT || due.state() == DueState.REFUSED) {
+        if (due.state() != DueState.DUE && due.state() != DueState.COMING) {
             return "";
         }
         return " Best between " + dates.format(due.earliest()) + " and " + dates.format(due.lastSensible()) + ".";
@@ -105,9 +105,9 @@ final class DueText {
         return dues.stream()
                 .filter(d -> d.state() == DueState.OVERDUE)
                 .min(java.util.Comparator.comparing((Due d) -> !d.rule().safety())
-                        .thenComparing(Due::lastSensible))
+                        .thenComparing(Due::dueOn))
                 .or(() -> dues.stream().filter(d -> d.state() == DueState.DUE).findFirst())
-                .map(d -> d.rule().work() + " (" + d.part() + "), " + dates.format(d.lastSensible()))
+                .map(d -> d.rule().work() + " (" + d.part() + "), " + dates.format(d.dueOn()))
                 .orElse("");
     }
 
