@@ -28,7 +28,9 @@ class A09_DemoTest {
         try (Stream<Path> papers = Files.list(folder.resolve("papers"))) {
             List<String> names = papers.map(p -> p.getFileName().toString()).toList();
             assertEquals(5, names.size(), names.toString());
-            assertTrue(names.stream().allMatch(n -> n.matches("(card|estimate|season-board).*\\.(html|pdf)")), names.toString());
+            assertTrue(
+                    names.stream().allMatch(n -> n.matches("(card|estimate|season-board).*\\.(html|pdf)")),
+                    names.toString());
         }
         assertEquals(0, told.run(folder, "check"), told::all);
         assertEquals(0, told.run(folder, "due"), told::all);

@@ -42,10 +42,14 @@ final class AfloatOperations {
             int operation = operation(group, half, visit, part);
             (group.step() == Step.SETTLED ? settled : group.step() == Step.TRIAL ? trials : plain).add(operation);
         }
+        make.lean.oneAfterAnother(plain);
+        make.lean.oneAfterAnother(settled);
+        make.lean.oneAfterAnother(trials);
         for (int trial : trials) {
             plain.forEach(p -> make.lean.after(p, trial));
             settled.forEach(s -> make.lean.after(s, trial));
         }
+        settled.forEach(s -> plain.forEach(p -> make.lean.after(p, s)));
         List<Integer> all = new ArrayList<>(plain);
         all.addAll(settled);
         all.addAll(trials);

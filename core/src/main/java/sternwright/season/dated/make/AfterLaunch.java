@@ -3,6 +3,7 @@ package sternwright.season.dated.make;
 import static sternwright.season.dated.WorkingTime.QUARTERS_PER_DAY;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import sternwright.boat.Boat;
 import sternwright.season.Due;
@@ -49,15 +50,19 @@ final class AfterLaunch {
         for (int o : operations) {
             (make.lean.meanings.get(o).step() == Step.SETTLED ? settled : others).add(o);
         }
-        int length = settled.stream()
+        others.sort(Comparator.comparing(o -> make.lean.meanings.get(o).step() == Step.TRIAL));
+        List<Integer> inTurn = new ArrayList<>(others);
+        int trials = (int) others.stream()
+                .filter(o -> make.lean.meanings.get(o).step() == Step.TRIAL)
+                .count();
+        inTurn.addAll(others.size() - trials, settled);
+        make.lean.oneAfterAnother(inTurn);
+        int length = operations.stream()
                 .mapToInt(o -> make.lean.operations.get(o).lengthQ())
                 .sum();
-        settled.forEach(o -> make.lean.within(launch, o, settling, settling + soon));
+        settled.forEach(o -> make.lean.within(launch, o, settling, settling + soon + length));
         for (int o : others) {
             make.lean.within(launch, o, 0, settling + soon + length + QUARTERS_PER_DAY);
-            if (make.lean.meanings.get(o).step() == Step.TRIAL) {
-                settled.forEach(s -> make.lean.after(s, o));
-            }
         }
         return operations.isEmpty() ? List.of(launch) : List.copyOf(operations);
     }

@@ -49,4 +49,11 @@ final class LeanSeason {
         int length = operations.get(earlier).lengthQ();
         lags.add(new Lag(earlier, later, length + leastQ, length + mostQ));
     }
+
+    /** One gang on board at a time: engine spaces are narrow, and what is planned together must not ask for one person twice. */
+    void oneAfterAnother(List<Integer> works) {
+        for (int w = 1; w < works.size(); w++) {
+            after(works.get(w - 1), works.get(w));
+        }
+    }
 }

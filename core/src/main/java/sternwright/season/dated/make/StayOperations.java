@@ -141,6 +141,8 @@ final class StayOperations {
     /** Out, early works, late works, launch: in this order. */
     private void chain(List<Integer> out, List<Integer> early, List<Integer> late, int launch) {
         int ready = out.get(out.size() - 1);
+        make.lean.oneAfterAnother(early);
+        make.lean.oneAfterAnother(late);
         early.forEach(e -> make.lean.after(ready, e));
         for (int l : late) {
             early.forEach(e -> make.lean.after(e, l));

@@ -1,6 +1,7 @@
 package sternwright.season.dated.make;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -49,7 +50,7 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
     }
 
     /**
-     * The works of a visit by step and skill.
+     * The works of a visit by step and skill, what protects from frost first.
      *
      * @param visit the visit
      * @param usual the step of works that are nothing special
@@ -77,6 +78,7 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
                             : before.with(work, minutes));
         }
         result.addAll(open.values());
+        result.sort(Comparator.comparing(g -> !g.frost()));
         return result;
     }
 
