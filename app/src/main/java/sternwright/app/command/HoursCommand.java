@@ -51,11 +51,11 @@ final class HoursCommand extends Deed {
             throw BadInput.of("--new-meter", "found " + newMeter, "hours of at least 0", "");
         }
         LocalDate date = day == null ? program().today() : day;
-        if (date.isAfter(program().latest())) {
+        if (date.isAfter(program().clock())) {
             throw BadInput.of(
                     "--day",
                     date + " lies in the future",
-                    "a date up to " + program().latest(),
+                    "a date up to " + program().clock(),
                     "");
         }
         MeterReading reading = new MeterReading(date, Objects.requireNonNull(installation), hours, newMeter, who);
@@ -65,7 +65,7 @@ final class HoursCommand extends Deed {
                         Objects.requireNonNull(boat),
                         reading,
                         program().today(),
-                        program().latest(),
+                        program().clock(),
                         asRead),
                 program().json,
                 out());

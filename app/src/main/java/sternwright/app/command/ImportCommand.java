@@ -33,13 +33,13 @@ final class ImportCommand extends Deed {
         switch (Objects.requireNonNull(what)) {
             case BOATS -> {
                 ImportBoats.Imported in = ImportBoats.take(
-                        program().yard, table, update, program().latest());
+                        program().yard, table, update, program().clock());
                 out().println(in.added() + " boats added, " + in.changed() + " changed, " + in.same()
                         + " were there already and say the same.");
             }
-            case HOURS -> say(ImportTable.hours(program().yard, table, program().latest()));
+            case HOURS -> say(ImportTable.hours(program().yard, table, program().clock()));
             case HISTORY ->
-                say(ImportTable.history(program().yard, table, program().latest()));
+                say(ImportTable.history(program().yard, table, program().clock()));
         }
         return CommandProgram.DONE;
     }

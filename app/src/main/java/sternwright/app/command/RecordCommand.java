@@ -98,10 +98,10 @@ final class RecordCommand extends Deed {
                 refusedBy,
                 happened);
         RecordWork.Said said = csv == null
-                ? TypedWork.said(program().yard, id, typed, program().latest())
-                : TypedWork.said(csv, program().latest());
+                ? TypedWork.said(program().yard, id, typed, program().clock())
+                : TypedWork.said(csv, program().clock());
         RecordWork.Recorded recorded = RecordWork.record(
-                program().yard, id, said, program().today(), program().latest(), asRead);
+                program().yard, id, said, program().today(), program().clock(), asRead);
         RecordedText.print(recorded, program().json, out());
         return CommandProgram.DONE;
     }

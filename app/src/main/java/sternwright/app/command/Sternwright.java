@@ -66,6 +66,11 @@ public final class Sternwright implements Callable<Integer> {
         return date == null ? clock : date;
     }
 
+    /** The day the clock shows: nothing that is written down can have happened after it, whatever day is asked for. */
+    LocalDate clock() {
+        return clock;
+    }
+
     /** The last day on which anything can have happened: the clock's, or the day asked for if that is later. */
     LocalDate latest() {
         return today().isAfter(clock) ? today() : clock;

@@ -9,6 +9,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -51,7 +52,7 @@ class BoatVisitsTest {
                 .findFirst()
                 .orElseThrow();
         Use use = YARD.use(boat.use()).orElseThrow();
-        var history = MADE.histories().get(boat.id());
+        var history = Objects.requireNonNull(MADE.histories().get(boat.id()));
         List<Due> dues = DueList.of(boat, berth, use, YARD.season(), BOOK::forPart, history, Map.of(), TODAY);
         return new BoatQuestion(
                 boat,

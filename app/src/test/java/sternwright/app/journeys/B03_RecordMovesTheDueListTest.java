@@ -57,6 +57,13 @@ class B03_RecordMovesTheDueListTest {
     }
 
     @Test
+    void nothingIsWrittenAfterTheClocksDayWhateverDayIsAskedFor() {
+        Answer.by(yard, "record", "tern", "--work", "change-engine-oil", "--date", "2099-01-01")
+                .refused("2099-01-01 lies in the future");
+        assertFalse(Files.exists(yard.resolve("history/tern.csv")));
+    }
+
+    @Test
     void hoursAreCountedOverAMeterChange() throws IOException {
         Answer.by(yard, "hours", "tern", "main", "1000", "--day", "2025-05-01").done();
         Answer.by(yard, "hours", "tern", "main", "1010", "--new-meter", "0", "--day", "2025-06-01")
