@@ -71,8 +71,9 @@ final class Svg {
     String framed(double x, double width, double height, double shownWidth, String label) {
         return String.format(
                 Locale.ROOT,
-                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\" viewBox=\"%.1f 0 %.1f %.1f\""
-                        + " width=\"%.1f\" height=\"%.1f\" font-family=\"'Source Serif 4'\">%s</svg>",
+                "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\" alt=\"%s\" viewBox=\"%.0f 0 %.0f %.0f\""
+                        + " width=\"%.0f\" height=\"%.0f\" font-family=\"Source Serif 4\">%s</svg>",
+                escaped(label),
                 escaped(label),
                 x,
                 width,
