@@ -72,7 +72,7 @@ final class Svg {
         return String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\" alt=\"%s\" viewBox=\"%.0f 0 %.0f %.0f\""
-                        + " width=\"%.0f\" height=\"%.0f\" font-family=\"Source Serif 4\">%s</svg>",
+                        + " width=\"%.0f\" height=\"%.0f\" font-family=\"SourceSerifDrawing, 'Source Serif 4'\">%s</svg>",
                 escaped(label),
                 escaped(label),
                 x,
