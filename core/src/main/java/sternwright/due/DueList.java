@@ -149,13 +149,19 @@ public final class DueList {
 
     /** The rule itself, those that are done in its place every n-th time, and the renewal of the part. */
     private static Set<String> counting(Rule rule, List<RuleInForce> inForce, Set<String> renewing) {
-        Set<String> ids = new HashSet<>(Set.of(rule.id()));
+        Set<String> ids = null;
         for (RuleInForce other : inForce) {
             EveryNth nth = other.rule().interval().everyNth();
             if (nth != null && nth.ruleId().equals(rule.id())) {
+                ids = ids == null ? new HashSet<>() : ids;
                 ids.add(other.rule().id());
             }
         }
+        if (ids == null && (rule.renews() || renewing.isEmpty())) {
+            return Set.of(rule.id());
+        }
+        ids = ids == null ? new HashSet<>() : ids;
+        ids.add(rule.id());
         if (!rule.renews()) {
             ids.addAll(renewing);
         }
@@ -178,8 +184,12 @@ public final class DueList {
                 clauses.add(Clause.certain(ClauseKind.OCCASION, w.to(), 0, occasion == null ? "" : occasion.name())));
         linked.addAfter(clauses, asked);
         linked.addFindings(clauses, asked);
-        linked.addNth(clauses, asked, onPart(sameInstallation, asked.ref()));
-        linked.addOpportunity(clauses, asked, sameInstallation);
+        if (rule.interval().everyNth() != null) {
+            linked.addNth(clauses, asked, onPart(sameInstallation, asked.ref()));
+        }
+        if (rule.interval().unlessLastsTo() != null) {
+            linked.addOpportunity(clauses, asked, sameInstallation);
+        }
         if (clauses.isEmpty()) {
             return Optional.empty();
         }
@@ -219,6 +229,9 @@ public final class DueList {
 
     /** When an n-th service last took the place of this work, null if never. */
     private @Nullable LocalDate lastNth(Asked asked) {
+        if (asked.counting().size() == 1) {
+            return null;
+        }
         Set<String> nths = new HashSet<>(asked.counting());
         nths.remove(asked.rule().id());
         ServiceEntry last = nths.isEmpty() ? null : facts.lastDone(asked.ref(), nths);

@@ -49,10 +49,9 @@ final class BoatCalendar {
         return ChronoUnit.MONTHS.between(firstMonth, month) + (day.getDayOfMonth() - 1.0) / month.lengthOfMonth();
     }
 
-    /** First day of a month of the horizon, not before today. */
+    /** First day of a month of the horizon: today for the first, to which the few days left of a running month belong. */
     LocalDate firstDay(int month) {
-        LocalDate day = firstMonth.plusMonths(month).atDay(1);
-        return day.isBefore(question.today()) ? question.today() : day;
+        return month == 0 ? question.today() : firstMonth.plusMonths(month).atDay(1);
     }
 
     /** Last day of a month of the horizon. */

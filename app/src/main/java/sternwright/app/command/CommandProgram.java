@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
@@ -77,6 +78,7 @@ public final class CommandProgram {
             }
         });
         TradeWords.teach(line);
+        line.registerConverter(LocalDate.class, CommandProgram::date);
         line.setOut(out);
         line.setErr(err);
         line.setExecutionExceptionHandler((e, at, parsed) -> told(e));
@@ -88,6 +90,14 @@ public final class CommandProgram {
     }
 
     /** The command asked for: the first word that is neither an option nor the value of one. */
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text);
+        } catch (DateTimeParseException e) {
+            throw new CommandLine.TypeConversionException("\"" + text + "\" is not a date such as 2026-09-30");
+        }
+    }
+
     private static String first(String[] args, Map<String, Supplier<Object>> commands) {
         for (int i = 0; i < args.length; i++) {
             if (args[i].equals("--yard") || args[i].equals("--date")) {

@@ -15,6 +15,7 @@ import sternwright.app.desk.DueLine;
 import sternwright.app.desk.DueWork;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
+import sternwright.app.files.problem.BadInput;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.due.DueState;
@@ -63,6 +64,9 @@ final class DueCommand extends Deed {
 
     @Override
     public Integer call() {
+        if (months < 0) {
+            throw BadInput.of("--within", months + " months", "0 or more", "");
+        }
         YardFiles files = boats.isEmpty()
                 ? YardFolder.all(program().yard, program().latest())
                 : YardFolder.only(program().yard, boats, program().latest());

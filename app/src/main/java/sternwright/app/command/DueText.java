@@ -54,7 +54,7 @@ final class DueText {
         if (due.state() != DueState.UNKNOWN) {
             indented(reasons.sentence(due) + window(due));
         }
-        indented("By the " + due.inForce().scope().words() + ": "
+        indented("Rule " + due.rule().id() + " by the " + due.inForce().scope().words() + ": "
                 + due.inForce().source().line() + ".");
     }
 

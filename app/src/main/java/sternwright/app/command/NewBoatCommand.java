@@ -98,7 +98,8 @@ final class NewBoatCommand extends Deed {
     public Integer call() throws IOException {
         Path file = NewBoat.make(program().yard, program().latest(), this::known);
         out().println("Wrote " + file + ".");
-        out().println("Open it and put true figures where it says \"assumed\"; then: sternwright due " + shortName());
+        out().println("Open it and put true figures where it says \"assumed\"; then: sternwright --yard "
+                + program().yard + " due " + shortName());
         return CommandProgram.DONE;
     }
 

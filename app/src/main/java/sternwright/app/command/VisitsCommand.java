@@ -74,6 +74,7 @@ final class VisitsCommand extends Deed {
         if (!(seconds > 0)) {
             throw BadInput.of("--seconds", seconds + " s", "more than 0", "");
         }
+        left.forEach(this::work);
         YardFiles files = boats.isEmpty()
                 ? YardFolder.all(program().yard, program().latest())
                 : YardFolder.only(program().yard, boats, program().latest());
@@ -134,25 +135,34 @@ final class VisitsCommand extends Deed {
         left.forEach((work, date) -> leave(visits, plan, text, work, date));
     }
 
-    private void leave(BoatVisits visits, BoatPlan plan, VisitsText text, String work, String date) {
+    private record Left(PartRef part, String rule, LocalDate until) {}
+
+    private Left work(String work, String date) {
         int slash = work.indexOf('/');
         int colon = work.indexOf(':');
         @Nullable LocalDate until = date(date);
         if (slash < 1 || colon < slash || until == null) {
             throw BadInput.of(
                     "--left",
-                    work + "=" + date,
+                    work + "=" + date + (until == null ? ", where \"" + date + "\" is no date such as 2027-10-01" : ""),
                     "INSTALLATION/PART:RULE=DATE",
-                    "Such as --left main/diaphragm-seal:renew-diaphragm-seal=2027-10-01.");
+                    "Such as --left main/diaphragm-seal:renew-diaphragm-seal=2027-10-01; \"sternwright due BOAT --csv\" names parts and"
+                            + " rules.");
         }
-        PartRef part = new PartRef(work.substring(0, slash), work.substring(slash + 1, colon));
-        String rule = work.substring(colon + 1);
-        text.left(visits.leftUntil(plan, part, rule, until, limits())
+        return new Left(
+                new PartRef(work.substring(0, slash), work.substring(slash + 1, colon)),
+                work.substring(colon + 1),
+                until);
+    }
+
+    private void leave(BoatVisits visits, BoatPlan plan, VisitsText text, String work, String date) {
+        Left asked = work(work, date);
+        text.left(visits.leftUntil(plan, asked.part(), asked.rule(), asked.until(), limits())
                 .orElseThrow(() -> BadInput.of(
                         "--left",
-                        "no work " + rule + " on " + part + " is planned within " + months + " months",
+                        "no work " + asked.rule() + " on " + asked.part() + " is planned within " + months + " months",
                         "a work of the plan",
-                        "\"sternwright due BOAT --json\" names parts and rules.")));
+                        "\"sternwright due BOAT --csv\" names parts and rules.")));
     }
 
     private static @Nullable LocalDate date(String text) {

@@ -6,6 +6,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Stream;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
@@ -113,6 +115,24 @@ public final class DueWork {
 
     private static Stream<PartRef> parts(Boat boat) {
         return boat.installations().stream().flatMap(i -> i.parts().stream().map(p -> new PartRef(i.id(), p.id())));
+    }
+
+    /**
+     * The happenings that some rule listens to: groundings and the like, and conditions of parts.
+     *
+     * @return their names in order
+     */
+    Set<String> happenings() {
+        Set<String> names = new TreeSet<>();
+        for (Rule rule : book.rules()) {
+            rule.interval().after().stream()
+                    .filter(a -> a.startsWith("event:"))
+                    .forEach(a -> names.add(a.substring("event:".length())));
+            rule.modifiers().stream()
+                    .filter(m -> m.when().startsWith("condition:"))
+                    .forEach(m -> names.add(m.when().substring("condition:".length())));
+        }
+        return names;
     }
 
     /**

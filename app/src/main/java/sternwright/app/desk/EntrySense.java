@@ -35,9 +35,15 @@ final class EntrySense {
                     "boat " + boat.id() + " has no part \"" + e.part() + "\"",
                     "installation/part",
                     KnownNames.advice(e.part().toString(), parts)));
-        } else if (e.outcome() != Outcome.HAPPENED) {
+        } else if (e.outcome() == Outcome.HAPPENED) {
+            happening(work, e, where, wrong);
+        } else {
             rule(boat, work, e, where, wrong);
         }
+        e.readings().stream()
+                .filter(r -> r.unit().equals("%") && !(r.value() >= 0 && r.value() <= 100))
+                .forEach(r -> wrong.add(where.problem(
+                        "readings", r.name() + " is " + r.value() + " %", "0 to 100 %", "Check the figure.")));
         return wrong;
     }
 
@@ -49,6 +55,18 @@ final class EntrySense {
                     : "there is no rule \"" + e.ruleId() + "\"";
             wrong.add(where.problem(
                     "rule", found, "a rule in force on " + e.part(), KnownNames.advice(e.ruleId(), here)));
+        }
+    }
+
+    /** A happening no rule listens to would be written and change nothing. */
+    private static void happening(DueWork work, ServiceEntry e, Where where, List<Problem> wrong) {
+        Set<String> known = work.happenings();
+        if (!known.contains(e.ruleId())) {
+            wrong.add(where.problem(
+                    "happened",
+                    "no rule knows of \"" + e.ruleId() + "\"",
+                    "one of " + String.join(", ", known),
+                    KnownNames.advice(e.ruleId(), known)));
         }
     }
 

@@ -68,7 +68,19 @@ final class ManyBoats {
             false,
             ShorePower.EARTHED);
 
+    /** Names are shared between boats, as a store that reads them once shares them. */
+    private static final List<String> PART_IDS = names("p", PARTS);
+
+    private static final List<String> KINDS = names("kind", PARTS);
+    private static final List<String> RULE_IDS = names("rule", RULES);
+
     private ManyBoats() {}
+
+    private static List<String> names(String stem, int count) {
+        return java.util.stream.IntStream.range(0, count)
+                .mapToObj(i -> stem + i)
+                .toList();
+    }
 
     /** Sixty rules over forty kinds of part: months, hours, life, every n-th, occasions, follow-ons, findings. */
     static RuleBook rules(long seed) {
@@ -148,10 +160,22 @@ final class ManyBoats {
         for (int p = 0; p < PARTS; p++) {
             LocalDate fitted = random.nextInt(10) == 0 ? null : TODAY.minusDays(random.nextInt(3000));
             parts.add(new Part(
-                    "p" + p, "kind" + p, null, fitted, null, null, 1, null, null, null, null, Set.of(), Map.of()));
-            PartRef ref = new PartRef("main", "p" + p);
+                    PART_IDS.get(p),
+                    KINDS.get(p),
+                    null,
+                    fitted,
+                    null,
+                    null,
+                    1,
+                    null,
+                    null,
+                    null,
+                    null,
+                    Set.of(),
+                    Map.of()));
+            PartRef ref = new PartRef("main", PART_IDS.get(p));
             for (int r = p; r < RULES; r += PARTS) {
-                addHistory(entries, ref, "rule" + r, annual, random);
+                addHistory(entries, ref, RULE_IDS.get(r), annual, random);
             }
         }
         List<MeterReading> meter = new ArrayList<>();

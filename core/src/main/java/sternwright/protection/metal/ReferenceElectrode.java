@@ -77,7 +77,6 @@ public enum ReferenceElectrode {
             }
         }
         return switch (w) {
-            case "silver-chloride", "silver", "ag/agcl", "agcl" -> Optional.of(SILVER_CHLORIDE_SEAWATER);
             case "copper-sulfate", "cu/cuso4" -> Optional.of(COPPER_SULPHATE);
             case "saturated-calomel", "sce" -> Optional.of(CALOMEL);
             default -> Optional.empty();
