@@ -41,7 +41,7 @@ final class NewYardCommand extends Deed {
         }
         Path made = Objects.requireNonNull(folder);
         NewYard.make(made, name, money(), latitude);
-        out().println("Wrote " + made.resolve("yard.yaml") + " and " + made.resolve("berths.yaml") + ".");
+        out().println("Wrote yard.yaml, berths.yaml and resources.yaml in " + made + ".");
         out().println("Put your own prices and berths in, then register a boat:");
         out().println("  sternwright --yard " + made + " new boat --arrangement saildrive --name \"Her Name\"");
         return CommandProgram.DONE;

@@ -7,6 +7,7 @@ import java.util.Currency;
 import java.util.List;
 import java.util.stream.Stream;
 import sternwright.app.files.FolderLayout;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.safe.StagedFiles;
@@ -39,6 +40,7 @@ public final class NewYard {
         files.put(
                 layout.yard(), YardTemplate.text(YardTemplate.yard(name, currency, latitudeDeg < 0, Shipped.stores())));
         files.put(layout.berths(), YardTemplate.text(List.of(YardTemplate.berth(latitudeDeg))));
+        files.put(folder.resolve(SeasonFolder.RESOURCES), Shipped.seasonResources());
         files.commit();
     }
 

@@ -76,6 +76,15 @@ public final class Shipped {
         return read("arrangements.yaml", Arrangements.SHAPE);
     }
 
+    /**
+     * What a season is planned with, to start from: the text of {@code resources.yaml} with invented example figures.
+     *
+     * @return YAML with comments
+     */
+    public static String seasonResources() {
+        return text("/sternwright/season/resources.yaml");
+    }
+
     private static <T> T read(String name, Shape<T> shape) {
         String text = text(FOLDER + name);
         List<Problem> problems = new ArrayList<>();

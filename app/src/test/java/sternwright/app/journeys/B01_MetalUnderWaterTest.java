@@ -8,7 +8,6 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.StandardOpenOption;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -23,15 +22,11 @@ class B01_MetalUnderWaterTest {
     private Told told = new Told("2026-04-01");
 
     @BeforeEach
-    void writeYard() throws IOException {
+    void writeYard() {
         told = new Told("2026-04-01");
         assertEquals(0, told.run("new", "yard", folder.resolve("yard").toString()));
         assertEquals(
                 0, run("new", "boat", "--arrangement", "saildrive", "--id", "grey-plover", "--name", "Grey Plover"));
-        Files.writeString(
-                folder.resolve("yard/berths.yaml"),
-                "    water:\n      salinity-psu: 33\n      temperature-c: [7, 7, 7, 9, 11, 14, 16, 17, 16, 14, 11, 9]\n",
-                StandardOpenOption.APPEND);
     }
 
     private int run(String... args) {
@@ -92,7 +87,7 @@ class B01_MetalUnderWaterTest {
     @Test
     void aBerthWithoutWaterIsSaidAndNothingIsWritten() throws IOException {
         Path berths = folder.resolve("yard/berths.yaml");
-        Files.writeString(berths, Files.readString(berths).replaceAll("(?s)    water:.*", ""));
+        Files.writeString(berths, Files.readString(berths).replaceAll("(?s)    water:.*?(?=    # first night)", ""));
         Path page = folder.resolve("report.html");
         assertEquals(2, run("protect", "grey-plover", "--html", page.toString()));
         assertTrue(told.err().contains("neither salinity nor resistivity"), told::all);

@@ -159,20 +159,7 @@ final class ManyBoats {
         double annual = 40 + random.nextInt(300);
         for (int p = 0; p < PARTS; p++) {
             LocalDate fitted = random.nextInt(10) == 0 ? null : TODAY.minusDays(random.nextInt(3000));
-            parts.add(new Part(
-                    PART_IDS.get(p),
-                    KINDS.get(p),
-                    null,
-                    fitted,
-                    null,
-                    null,
-                    1,
-                    null,
-                    null,
-                    null,
-                    null,
-                    Set.of(),
-                    Map.of()));
+            parts.add(part(p, fitted));
             PartRef ref = new PartRef("main", PART_IDS.get(p));
             for (int r = p; r < RULES; r += PARTS) {
                 addHistory(entries, ref, RULE_IDS.get(r), annual, random);
@@ -197,6 +184,11 @@ final class ManyBoats {
                 null,
                 null);
         return new BoatCase(boat, BERTH, USE, new BoatHistory(id, entries, meter), Map.of());
+    }
+
+    private static Part part(int p, @Nullable LocalDate fitted) {
+        Part plain = Part.of(PART_IDS.get(p), KINDS.get(p));
+        return fitted == null ? plain : plain.fitted(fitted, null);
     }
 
     private static void addHistory(List<ServiceEntry> entries, PartRef ref, String rule, double annual, Random random) {

@@ -2,6 +2,7 @@ package sternwright.app.files.template;
 
 import java.time.MonthDay;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Currency;
 import java.util.EnumSet;
 import java.util.HashSet;
@@ -73,6 +74,19 @@ public final class YardTemplate {
                 stores);
     }
 
+    /** Open sea, practical salinity; assumed. */
+    private static final double SEA_PSU = 35;
+
+    /** January to December of temperate coastal water, °C; assumed, half a year later in the south. */
+    private static List<Double> temperatures(boolean southern) {
+        List<Double> north =
+                new ArrayList<>(List.of(7.0, 7.0, 7.0, 9.0, 11.0, 14.0, 16.0, 17.0, 16.0, 13.0, 11.0, 8.0));
+        if (southern) {
+            Collections.rotate(north, 6);
+        }
+        return north;
+    }
+
     /**
      * One berth to start from.
      *
@@ -85,7 +99,7 @@ public final class YardTemplate {
                 "home",
                 "home berth",
                 latitudeDeg,
-                new Water(null, null, List.of()),
+                new Water(SEA_PSU, null, temperatures(southern)),
                 southern ? MonthDay.of(5, 15) : MonthDay.of(11, 15),
                 southern ? MonthDay.of(10, 15) : MonthDay.of(4, 15),
                 false,
@@ -116,7 +130,8 @@ public final class YardTemplate {
         return YamlText.of(
                 BerthsShape.BERTHS.write(berths),
                 new Meanings(
-                        "Where boats lie. The frost dates are assumed: put those of the place in, or none where it never freezes.",
+                        "Where boats lie. The frost dates and the water are assumed: put those of the place in, no frost where it never"
+                                + " freezes.",
                         BerthsShape::meaning));
     }
 
