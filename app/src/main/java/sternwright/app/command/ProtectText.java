@@ -95,8 +95,8 @@ final class ProtectText {
                     day(f.halfGone()),
                     day(f.early80()) + " to " + day(f.late80()),
                     day(f.spent()),
-                    String.format(Locale.ROOT, "%.1f", 1000 * f.meanCurrentA()),
-                    mass(r, f));
+                    mass(r, f).isEmpty() ? "" : String.format(Locale.ROOT, "%.1f", 1000 * f.meanCurrentA()),
+                    mass(r, f).isEmpty() ? "renew first" : mass(r, f));
         }
         table.print(out);
         r.life().forecasts().stream().limit(1).forEach(f -> out.println("  " + sentence(f.how())));

@@ -86,7 +86,7 @@ public record ProtectionView(
             @Nullable LocalDate late80,
             @Nullable LocalDate spent,
             double meanCurrentA,
-            double massWantedKg,
+            @Nullable Double massWantedKg,
             String how) {}
 
     /** One fault. */
@@ -157,11 +157,12 @@ public record ProtectionView(
     }
 
     private static Anode anode(AnodeForecast f, ProtectionReport r) {
-        double mass = r.masses().stream()
+        @Nullable
+        Double mass = r.masses().stream()
                 .filter(m -> m.body().id().equals(f.body().id()))
-                .mapToDouble(m -> m.massKg())
+                .map(m -> (Double) m.massKg())
                 .findFirst()
-                .orElse(0);
+                .orElse(null);
         return new Anode(
                 f.body().id(),
                 f.remainingNow(),

@@ -33,6 +33,9 @@ import sternwright.protection.water.WaterResistance;
 
 /** Writes the protection report of a boat. */
 public final class ReportWriter {
+    /** An anode below this share is renewed now; the little it still gives says nothing about the mass it should have. */
+    private static final double RENEW_AT = 0.5;
+
     private final CircuitFromRegister builder;
 
     /** Writes with the catalogues of this builder. */
@@ -66,6 +69,7 @@ public final class ReportWriter {
                 life,
                 AlloyChoice.of(rest.water().salinity(), aluminium),
                 life.forecasts().stream()
+                        .filter(f -> f.remainingNow() > RENEW_AT)
                         .map(f -> RequiredMass.of(
                                 f.body(), f.meanCurrentA(), 1, rest.water().temperatureC()))
                         .toList(),
