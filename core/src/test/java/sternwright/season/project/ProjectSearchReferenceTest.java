@@ -22,7 +22,7 @@ import sternwright.season.search.Budget;
  * the folder named by the system property {@code psplib}, and is skipped where it is missing.
  */
 class ProjectSearchReferenceTest {
-    private static final Path FOLDER = Path.of(System.getProperty("psplib", "/work/shared/reference/psplib"));
+    private static final Path FOLDER = Path.of(System.getProperty("psplib", "../../shared/reference/psplib"));
 
     @Test
     void thirtyActivitiesAreScheduledAtBestAndNeverBelow() {
