@@ -51,6 +51,12 @@ class AppOrderTest {
     @Test
     void noCycles() {
         slices().matching("sternwright.app.(*)..").should().beFreeOfCycles().check(app);
+        for (String inner : new String[] {"command", "desk"}) {
+            slices().matching("sternwright.app." + inner + ".(*)..")
+                    .should()
+                    .beFreeOfCycles()
+                    .check(app);
+        }
     }
 
     @Test

@@ -9,6 +9,24 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
+import sternwright.app.command.demo.DemoCommand;
+import sternwright.app.command.due.DueCommand;
+import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.entry.Sternwright;
+import sternwright.app.command.entry.TradeWords;
+import sternwright.app.command.papers.CardCommand;
+import sternwright.app.command.papers.EstimateCommand;
+import sternwright.app.command.protect.CircuitCommand;
+import sternwright.app.command.protect.ProtectCommand;
+import sternwright.app.command.recording.HoursCommand;
+import sternwright.app.command.recording.RecordCommand;
+import sternwright.app.command.register.BoatsCommand;
+import sternwright.app.command.register.CheckCommand;
+import sternwright.app.command.register.NewCommand;
+import sternwright.app.command.season.SeasonCommand;
+import sternwright.app.command.tables.ExportCommand;
+import sternwright.app.command.tables.ImportCommand;
+import sternwright.app.command.visits.VisitsCommand;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 
@@ -16,13 +34,6 @@ import sternwright.app.files.problem.Problem;
 public final class CommandProgram {
     /** More problems than this are counted, not listed: nobody mends them by hand. */
     private static final int LISTED = 500;
-
-    /** Done. */
-    public static final int DONE = 0;
-    /** The machine could not. */
-    public static final int COULD_NOT = 1;
-    /** What came in cannot be used. */
-    public static final int BAD_INPUT = 2;
 
     private final LocalDate clock;
     private final PrintWriter out;
@@ -115,7 +126,7 @@ public final class CommandProgram {
             return line.execute(args);
         } catch (Error e) {
             err.println("The machine could not: " + e);
-            return COULD_NOT;
+            return ExitStatus.COULD_NOT;
         }
     }
 
@@ -123,7 +134,7 @@ public final class CommandProgram {
         err.println(e.getMessage());
         CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
         err.println("\"" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help\" says how it is used.");
-        return BAD_INPUT;
+        return ExitStatus.BAD_INPUT;
     }
 
     private int told(Exception e) {
@@ -134,7 +145,7 @@ public final class CommandProgram {
                 err.println("... and " + (count - LISTED) + " more.");
             }
             err.println(count == 1 ? "One problem; nothing was written." : count + " problems; nothing was written.");
-            return BAD_INPUT;
+            return ExitStatus.BAD_INPUT;
         }
         if (e instanceof IOException || e instanceof UncheckedIOException) {
             err.println("The disk refused: " + e.getMessage());
@@ -142,6 +153,6 @@ public final class CommandProgram {
             err.println("The program made a mistake and stopped: " + e);
             err.println("Nothing was half written. Please report it with the command you gave.");
         }
-        return COULD_NOT;
+        return ExitStatus.COULD_NOT;
     }
 }

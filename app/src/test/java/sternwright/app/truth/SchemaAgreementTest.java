@@ -28,7 +28,7 @@ import org.snakeyaml.engine.v2.api.Load;
 import org.snakeyaml.engine.v2.api.LoadSettings;
 import org.snakeyaml.engine.v2.schema.CoreSchema;
 import sternwright.app.command.CommandProgram;
-import sternwright.app.desk.NewYard;
+import sternwright.app.desk.register.NewYard;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Yaml;

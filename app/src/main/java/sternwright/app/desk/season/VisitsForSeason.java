@@ -5,7 +5,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import sternwright.app.desk.DueWork;
+import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;

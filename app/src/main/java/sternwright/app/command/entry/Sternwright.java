@@ -1,0 +1,99 @@
+package sternwright.app.command.entry;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.ScopeType;
+import picocli.CommandLine.Spec;
+
+/** The program's first word and what holds for every command. */
+@Command(
+        name = "sternwright",
+        version = "sternwright 0.1.0",
+        description = "Service of other people's boat propulsion machinery: what is due, and when it is best done.",
+        synopsisSubcommandLabel = "COMMAND",
+        sortOptions = false)
+public final class Sternwright implements Callable<Integer> {
+    @Spec
+    @Nullable
+    CommandSpec spec;
+
+    @Option(
+            names = "--yard",
+            paramLabel = "FOLDER",
+            defaultValue = ".",
+            scope = ScopeType.INHERIT,
+            description = "The yard's folder; left out: the folder you are in.")
+    Path yard = Path.of(".");
+
+    @Option(
+            names = "--date",
+            paramLabel = "YYYY-MM-DD",
+            scope = ScopeType.INHERIT,
+            description = "The day to take for today.")
+    @Nullable
+    LocalDate date;
+
+    @Option(names = "--json", scope = ScopeType.INHERIT, description = "Answer in JSON, for other programs.")
+    boolean json;
+
+    @Option(
+            names = {"-h", "--help"},
+            usageHelp = true,
+            scope = ScopeType.INHERIT,
+            description = "Say how it is used.")
+    boolean help;
+
+    @Option(
+            names = {"-V", "--version"},
+            versionHelp = true,
+            description = "Say which version this is.")
+    boolean version;
+
+    private final LocalDate clock;
+
+    /**
+     * Before anything was typed.
+     *
+     * @param clock the day the clock shows
+     */
+    public Sternwright(LocalDate clock) {
+        this.clock = clock;
+    }
+
+    /** The yard's folder. */
+    public Path yard() {
+        return yard;
+    }
+
+    /** Whether the answer is for other programs. */
+    public boolean json() {
+        return json;
+    }
+
+    /** The day asked for. */
+    public LocalDate today() {
+        return date == null ? clock : date;
+    }
+
+    /** The day the clock shows: nothing that is written down can have happened after it, whatever day is asked for. */
+    public LocalDate clock() {
+        return clock;
+    }
+
+    /** The last day on which anything can have happened: the clock's, or the day asked for if that is later. */
+    public LocalDate latest() {
+        return today().isAfter(clock) ? today() : clock;
+    }
+
+    @Override
+    public Integer call() {
+        throw new ParameterException(
+                java.util.Objects.requireNonNull(spec).commandLine(), "A command is missing: say what to do.");
+    }
+}

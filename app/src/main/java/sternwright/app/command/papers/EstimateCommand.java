@@ -1,0 +1,62 @@
+package sternwright.app.command.papers;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import sternwright.app.command.text.Json;
+import sternwright.app.desk.visits.VisitPapers;
+import sternwright.app.paper.Figures;
+import sternwright.job.estimate.Estimate;
+import sternwright.measure.Money;
+import sternwright.visit.planned.PlannedVisit;
+
+/** The estimate of a visit. */
+@Command(
+        name = "estimate",
+        description = {
+            "Write the estimate of a planned visit for the owner, as PDF and as a page.",
+            "Per line why, what happens if it is left, and the price; yes and no to tick."
+        },
+        sortOptions = false)
+public final class EstimateCommand extends PaperDeed {
+    @Option(
+            names = "--valid",
+            paramLabel = "DAYS",
+            defaultValue = "30",
+            description = "Days for which the prices hold; left out: 30.")
+    int validDays = 30;
+
+    @Option(
+            names = "--decline",
+            paramLabel = "LINE",
+            split = ",",
+            description = "Lines the owner has declined; every other line is then accepted.")
+    List<Integer> declined = new ArrayList<>();
+
+    /** What other programs get. */
+    record Answer(
+            VisitPapers.Written written, Money net, Money tax, Money gross, boolean complete, Estimate estimate) {}
+
+    @Override
+    void write(VisitPapers papers, PlannedVisit visit, Path folder) throws IOException {
+        Estimate estimate = papers.estimate(visit, validDays, declined);
+        VisitPapers.Written written = papers.write(estimate, folder);
+        if (program().json()) {
+            Json.print(
+                    new Answer(
+                            written, estimate.net(), estimate.tax(), estimate.gross(), estimate.complete(), estimate),
+                    out());
+            return;
+        }
+        Figures figures = Figures.of(Locale.getDefault());
+        tell(
+                "Estimate " + estimate.boat().name() + ", " + figures.money(estimate.gross()) + " with "
+                        + estimate.taxName(),
+                visit,
+                written);
+    }
+}

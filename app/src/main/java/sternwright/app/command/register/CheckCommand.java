@@ -1,0 +1,31 @@
+package sternwright.app.command.register;
+
+import picocli.CommandLine.Command;
+import sternwright.app.command.entry.Deed;
+import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Json;
+import sternwright.app.desk.register.CheckYard;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.problem.Problem;
+
+/** Whether the yard's files hang together. */
+@Command(name = "check", description = "Read every file of the yard and list all that is wrong with them.")
+public final class CheckCommand extends Deed {
+    @Override
+    public Integer call() {
+        YardFiles files = CheckYard.check(program().yard(), program().latest());
+        if (program().json()) {
+            Json.print(files.remarks(), out());
+            return ExitStatus.DONE;
+        }
+        files.remarks().stream().map(Problem::text).forEach(out()::println);
+        long entries = files.histories().values().stream()
+                .mapToLong(h -> h.entries().size())
+                .sum();
+        out().println(files.yard().name() + ": " + files.boats().size() + " boats, "
+                + files.berths().size() + " berths, " + files.programmes().size() + " programmes of its own, " + entries
+                + " lines of history. Every reference leads somewhere"
+                + (files.remarks().isEmpty() ? "." : "; " + files.remarks().size() + " remarks above."));
+        return ExitStatus.DONE;
+    }
+}

@@ -1,0 +1,55 @@
+package sternwright.app.command.tables;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Objects;
+import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+import sternwright.app.command.entry.Deed;
+import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.desk.tables.ExportTable;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.YardFolder;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.safe.SafeFile;
+
+/** Tables from the yard for a spreadsheet. */
+@Command(
+        name = "export",
+        description = "Write the register, the hours or the history as one table.",
+        sortOptions = false)
+public final class ExportCommand extends Deed {
+    @Parameters(index = "0", paramLabel = "WHAT", description = "boats, hours or history.")
+    @Nullable
+    Table what;
+
+    @Parameters(index = "1", arity = "0..1", paramLabel = "FILE", description = "Left out: to the screen.")
+    @Nullable
+    Path file;
+
+    @Option(names = "--over", description = "Write over a file that is there.")
+    boolean over;
+
+    @Override
+    public Integer call() throws IOException {
+        YardFiles files = YardFolder.all(program().yard(), program().latest());
+        String table = switch (Objects.requireNonNull(what)) {
+            case BOATS -> ExportTable.boats(files);
+            case HOURS -> ExportTable.hours(files);
+            case HISTORY -> ExportTable.history(files);
+        };
+        if (file == null) {
+            out().print(table);
+            return ExitStatus.DONE;
+        }
+        if (Files.exists(file) && !over) {
+            throw BadInput.of(file.toString(), "there is a file already", "", "Say --over to write over it.");
+        }
+        SafeFile.write(file, table);
+        out().println("Wrote " + (table.lines().count() - 1) + " rows to " + file + ".");
+        return ExitStatus.DONE;
+    }
+}

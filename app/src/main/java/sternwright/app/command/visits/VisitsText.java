@@ -1,0 +1,156 @@
+package sternwright.app.command.visits;
+
+import java.io.PrintWriter;
+import java.text.NumberFormat;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Locale;
+import java.util.stream.Collectors;
+import sternwright.app.command.text.TextTable;
+import sternwright.measure.Money;
+import sternwright.visit.BoatAnswer;
+import sternwright.visit.BoatPlan;
+import sternwright.visit.LeftAnswer;
+import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.planned.PlannedWork;
+import sternwright.visit.planned.PriceLine;
+import sternwright.visit.planned.SupplyLine;
+import sternwright.visit.problem.Proof;
+
+/** Planned visits for people: what, when, for how much, and how good the plan is known to be. */
+public final class VisitsText {
+    private final PrintWriter out;
+    private final DateTimeFormatter dates;
+    private final NumberFormat numbers;
+
+    VisitsText(PrintWriter out, Locale locale) {
+        this.out = out;
+        this.dates = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        this.numbers = NumberFormat.getNumberInstance(locale);
+        numbers.setMaximumFractionDigits(2);
+    }
+
+    /** How good a plan is known to be, in one sentence. */
+    String proof(BoatPlan plan) {
+        String time = numbers.format(plan.proof().millis() / 1000.0) + " s";
+        String gap = numbers.format(100 * plan.gap()) + " %";
+        if (plan.proof().status() == Proof.Status.OPTIMAL) {
+            return "Proven in " + time + ": no plan is cheaper than " + money(plan.planningCost()) + ".";
+        }
+        return "After " + time + " the plan costs " + money(plan.planningCost()) + "; no plan can cost less than "
+                + money(plan.bound()) + " (gap " + gap + ").";
+    }
+
+    void plan(BoatPlan plan) {
+        int number = 1;
+        for (PlannedVisit v : plan.visits()) {
+            out.println();
+            visit(number++, v);
+        }
+        out.println();
+        out.println("What the plan weighs (without tax; the owner pays " + money(plan.net()) + " of it)");
+        TextTable table = new TextTable("", "");
+        plan.split().stream()
+                .filter(l -> l.amount().amount().signum() != 0)
+                .forEach(l -> table.row("  " + l.what(), money(l.amount())));
+        table.row("  together", money(plan.planningCost()));
+        table.printRows(out);
+        plan.refused()
+                .forEach(d -> out.println("Refused by the owner, on record, in no visit: "
+                        + d.rule().work() + " (" + d.part() + ")."));
+        plan.notes().forEach(n -> out.println("Note: " + n));
+    }
+
+    private void visit(int number, PlannedVisit v) {
+        out.println("Visit " + number + ": " + dates.format(v.from()) + " to " + dates.format(v.to()) + ", "
+                + v.place().words() + (v.lifts() ? ", lifted for it" : "") + "; " + time(v.minutes()) + "; "
+                + money(v.net()) + " without tax; bundling saves " + money(v.savedByBundling()));
+        TextTable table = new TextTable("", "", "", "");
+        for (PlannedWork w : v.works()) {
+            table.row(
+                    "  " + w.inForce().rule().work() + ", " + w.partName()
+                            + (w.inForce().rule().safety() ? "  [safety item]" : ""),
+                    time(w.minutes()),
+                    money(w.price()),
+                    w.reason());
+        }
+        for (PriceLine p : v.prices()) {
+            table.row(
+                    "  " + p.what(),
+                    p.unit().isEmpty() ? "" : numbers.format(p.quantity()) + " " + p.unit(),
+                    money(p.amount()),
+                    "");
+        }
+        table.printRows(out);
+        if (!v.supplies().isEmpty()) {
+            out.println("  from the stores: "
+                    + v.supplies().stream().map(this::supply).collect(Collectors.joining(", ")));
+        }
+    }
+
+    private String supply(SupplyLine s) {
+        String note = s.note().isEmpty() ? "" : " (" + s.note() + ")";
+        String price = s.price() == null ? " (no price in the stores)" : "";
+        return numbers.format(s.quantity()) + " " + s.unit() + " " + s.name() + price + note;
+    }
+
+    /** One visit fewer or more, in one line. */
+    void alternative(String name, BoatPlan plan, BoatAnswer other) {
+        if (other instanceof BoatPlan p) {
+            Money more = p.planningCost().minus(plan.planningCost());
+            out.println(name + ": " + signed(more) + "; visits "
+                    + p.visits().stream().map(this::shortVisit).collect(Collectors.joining(", ")) + ".");
+        } else if (other instanceof BoatAnswer.NoPlan n) {
+            out.println(name + ": not possible. " + clash(n));
+        }
+    }
+
+    private String shortVisit(PlannedVisit v) {
+        return dates.format(v.from()) + " " + v.place().words() + (v.lifts() ? " (lift)" : "");
+    }
+
+    void left(LeftAnswer left) {
+        String head = "If \"" + left.work() + "\" is left until " + date(left.until()) + ": ";
+        if (left.answer() instanceof BoatAnswer.NoPlan n) {
+            out.println(head + "not possible. " + clash(n));
+        } else {
+            out.println(head + signed(left.moreMoney()) + " in money and " + signed(left.moreRisk()) + " in risk.");
+        }
+    }
+
+    String clash(BoatAnswer.NoPlan none) {
+        if (none.clash().isEmpty()) {
+            return "The search ended before it knew which demands clash; give it more --seconds.";
+        }
+        return (none.minimal()
+                        ? "These demands cannot hold together, leave out any one: "
+                        : "Among these demands lies a clash: ")
+                + String.join("; ", none.clash()) + ".";
+    }
+
+    String date(LocalDate date) {
+        return dates.format(date);
+    }
+
+    String money(Money money) {
+        NumberFormat format = (NumberFormat) numbers.clone();
+        int digits = Math.max(0, money.currency().getDefaultFractionDigits());
+        format.setMinimumFractionDigits(digits);
+        format.setMaximumFractionDigits(digits);
+        return format.format(money.amount()) + " " + money.currency().getCurrencyCode();
+    }
+
+    private String signed(Money more) {
+        return switch (more.amount().signum()) {
+            case 1 -> money(more) + " dearer";
+            case -1 -> money(more.times(-1)) + " cheaper";
+            default -> "costs the same";
+        };
+    }
+
+    static String time(double minutes) {
+        long whole = Math.round(minutes);
+        return whole < 60 ? whole + " min" : whole / 60 + " h " + whole % 60 + " min";
+    }
+}

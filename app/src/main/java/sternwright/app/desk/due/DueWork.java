@@ -1,0 +1,161 @@
+package sternwright.app.desk.due;
+
+import java.time.LocalDate;
+import java.util.Collection;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import sternwright.app.desk.protect.ProtectBoat;
+import sternwright.app.files.YardFiles;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.KnownNames;
+import sternwright.app.files.problem.Problem;
+import sternwright.boat.Berth;
+import sternwright.boat.Boat;
+import sternwright.boat.PartRef;
+import sternwright.due.Due;
+import sternwright.due.DueList;
+import sternwright.due.WearDate;
+import sternwright.history.BoatHistory;
+import sternwright.service.Rule;
+import sternwright.service.RuleBook;
+import sternwright.service.RuleInForce;
+import sternwright.yard.Use;
+
+/** Works out what is due on the boats of a yard. */
+public final class DueWork {
+    private final YardFiles files;
+    private final RuleBook book;
+    private final ProtectBoat protection;
+
+    /**
+     * Opens the rule book of a yard.
+     *
+     * @param files what the yard's folder says
+     */
+    public DueWork(YardFiles files) {
+        this.files = files;
+        this.protection = new ProtectBoat(files);
+        this.book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
+    }
+
+    /**
+     * What is due on every boat that was read.
+     *
+     * @param today the day asked for
+     * @return every work on every part, the soonest first
+     */
+    public List<Due> all(LocalDate today) {
+        return files.boats().values().parallelStream()
+                .map(b -> of(b, files.history(b.id()), today))
+                .flatMap(Collection::stream)
+                .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))
+                .toList();
+    }
+
+    /**
+     * What is due on one boat if its history were as given.
+     *
+     * @param boat the boat
+     * @param history what is written down of it
+     * @param today the day asked for
+     * @return every work on every part, the soonest first
+     */
+    public List<Due> of(Boat boat, BoatHistory history, LocalDate today) {
+        Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())), boat.berthId());
+        Use use = there(files.yard().use(boat.use()), boat.use());
+        return DueList.of(
+                boat, berth, use, files.yard().season(), book::forPart, history, wear(boat, history, today), today);
+    }
+
+    /** Anodes fall due when they are half gone, as weighed or predicted; every other part by its rules alone. */
+    private Map<PartRef, WearDate> wear(Boat boat, BoatHistory history, LocalDate today) {
+        return protection.wear(boat, history, today);
+    }
+
+    /**
+     * The rules in force on a part.
+     *
+     * @param boat the boat
+     * @param ref a part of hers
+     * @return the rules, none if there is no such part
+     */
+    public List<Rule> rules(Boat boat, PartRef ref) {
+        return boat
+                .installation(ref.installationId())
+                .flatMap(i -> i.part(ref.partId()).map(p -> book.forPart(boat, i, p)))
+                .orElse(List.of())
+                .stream()
+                .map(RuleInForce::rule)
+                .toList();
+    }
+
+    /** Ids of the rules in force on a part. */
+    public List<String> rulesOn(Boat boat, PartRef ref) {
+        return rules(boat, ref).stream().map(Rule::id).toList();
+    }
+
+    /** Ids of the rules in force on any part of a boat. */
+    public List<String> rulesOn(Boat boat) {
+        return parts(boat).flatMap(p -> rulesOn(boat, p).stream()).distinct().toList();
+    }
+
+    /** Whether there is a rule of this id at all. */
+    public boolean knows(String ruleId) {
+        return book.rule(ruleId).isPresent();
+    }
+
+    /** The parts of a boat on which a rule is in force. */
+    public List<PartRef> partsOf(Boat boat, String ruleId) {
+        return parts(boat).filter(p -> rulesOn(boat, p).contains(ruleId)).toList();
+    }
+
+    private static Stream<PartRef> parts(Boat boat) {
+        return boat.installations().stream().flatMap(i -> i.parts().stream().map(p -> new PartRef(i.id(), p.id())));
+    }
+
+    /**
+     * The happenings that some rule listens to: groundings and the like, and conditions of parts.
+     *
+     * @return their names in order
+     */
+    public Set<String> happenings() {
+        Set<String> names = new TreeSet<>();
+        for (Rule rule : book.rules()) {
+            rule.interval().after().stream()
+                    .filter(a -> a.startsWith("event:"))
+                    .forEach(a -> names.add(a.substring("event:".length())));
+            rule.modifiers().stream()
+                    .filter(m -> m.when().startsWith("condition:"))
+                    .forEach(m -> names.add(m.when().substring("condition:".length())));
+        }
+        return names;
+    }
+
+    /**
+     * Makes sure a rule is known.
+     *
+     * @param ruleId id of a rule; empty asks for nothing
+     * @throws BadInput if no programme has it, with the nearest name
+     */
+    public void requireRule(String ruleId) {
+        if (ruleId.isEmpty() || book.rule(ruleId).isPresent()) {
+            return;
+        }
+        List<String> known = java.util.stream.Stream.concat(
+                        java.util.stream.Stream.of(files.generic()), files.programmes().stream())
+                .flatMap(p -> p.rules().stream())
+                .map(r -> r.id())
+                .toList();
+        throw new BadInput(List.of(new Problem(
+                "--rule", 0, "", "no programme has the rule " + ruleId, "", KnownNames.advice(ruleId, known))));
+    }
+
+    private static <T> T there(Optional<T> found, String id) {
+        return found.orElseThrow(() -> new IllegalStateException(id + " was checked and is not there"));
+    }
+}
