@@ -13,13 +13,16 @@ import sternwright.season.arrays.SeasonArrays;
 
 /**
  * Launches compete for the hoists: the cheapest way to give each dated lift or launch a slot of its own, as a flow of least cost, and
- * every other operation at the cheapest start of its own window.
+ * every other operation at the cheapest start of its own window. The flow also says what a slot is worth, which is where
+ * {@link LagrangianBound} begins.
  */
 public final class AssignmentBound {
     private final SeasonArrays a;
     private final int[] latest;
     private final List<Integer> sets = new ArrayList<>();
     private final int[] parent;
+    private final double[] hoistPrices;
+    private final Bound bound;
 
     private AssignmentBound(SeasonArrays a, long upper) {
         this.a = a;
@@ -41,6 +44,8 @@ public final class AssignmentBound {
                 }
             }
         }
+        hoistPrices = new double[limits.capacity.length];
+        bound = solved();
     }
 
     /**
@@ -48,8 +53,18 @@ public final class AssignmentBound {
      *
      * @param upper cost of a plan already found
      */
-    public static Bound of(SeasonArrays a, long upper) {
-        return new AssignmentBound(a, upper).bound();
+    public static AssignmentBound of(SeasonArrays a, long upper) {
+        return new AssignmentBound(a, upper);
+    }
+
+    /** The bound. */
+    public Bound bound() {
+        return bound;
+    }
+
+    /** What one slot more would save, by limit and quarter as in {@link SeasonArrays#hoists}. */
+    double[] hoistPrices() {
+        return hoistPrices;
     }
 
     /** Only limits that lie within or beside each other make a tree; others are left out, which keeps the bound a bound. */
@@ -67,7 +82,7 @@ public final class AssignmentBound {
                 .noneMatch(k -> Arrays.stream(a.hoists.kindsOf[two]).anyMatch(o -> o == k));
     }
 
-    private Bound bound() {
+    private Bound solved() {
         int[] dated = IntStream.range(0, a.n)
                 .filter(i -> a.liftClass[i] >= 0 && (a.latePerQ[i] > 0 || a.earlyPerQ[i] > 0 || a.promised[i] >= 0))
                 .toArray();
@@ -107,7 +122,25 @@ public final class AssignmentBound {
             }
         }
         flow.setNodeSupply(sink, -dated.length);
-        return flow.solve() == MinCostFlowBase.Status.OPTIMAL ? flow.getOptimalCost() : 0;
+        if (flow.solve() != MinCostFlowBase.Status.OPTIMAL) {
+            return 0;
+        }
+        price(flow, firstSlot, sink);
+        return flow.getOptimalCost();
+    }
+
+    /** Of the slot prices that prove the flow least, the ones halfway between the lowest and the highest. */
+    private void price(MinCostFlow flow, int firstSlot, int sink) {
+        long[] least = Potentials.least(flow, sink + 1);
+        long[] greatest = Potentials.greatest(flow, sink + 1);
+        for (int set : sets) {
+            for (int q = 0; q < a.quarters; q++) {
+                int from = slot(firstSlot, q, set);
+                int to = parent[set] < 0 ? sink : slot(firstSlot, q, parent[set]);
+                double twice = least[to] - least[from] + greatest[to] - greatest[from];
+                hoistPrices[q * a.hoists.count + set] = Math.max(0, twice / 2);
+            }
+        }
     }
 
     private int slot(int first, int q, int set) {

@@ -7,7 +7,12 @@ import java.util.stream.IntStream;
 import sternwright.season.Bound;
 import sternwright.season.arrays.SeasonArrays;
 
-/** Finds prices for the limits at which the separately planned visits cost most, which is the bound. */
+/**
+ * Finds prices for the limits at which the separately planned visits cost most, which is the bound.
+ *
+ * <p>The slots of the hoists begin at what they are worth to the dated launches alone, so the first value is never below that of the
+ * {@link AssignmentBound}. All prices are multiples of {@link Prices#GRAIN}, so every sum is exact and no rounding can lift the bound.
+ */
 public final class LagrangianBound {
     private static final double LONGEST_STRIDE = 0.3;
     private static final double SHORTEST_STRIDE = 0.001;
@@ -16,10 +21,10 @@ public final class LagrangianBound {
 
     private final SeasonArrays a;
     private final Prices prices;
-    private final Prices best;
     private final Ascent ascent;
     private final List<Share> shares = new ArrayList<>();
     private final int even;
+    private final Bound before;
     private long steps;
     private double bestValue = Double.NEGATIVE_INFINITY;
 
@@ -39,12 +44,14 @@ public final class LagrangianBound {
      * A bound on season {@code a}.
      *
      * @param upper cost of a plan already found; dearer plans need not be looked at
+     * @param launches the bound of the launches alone
      * @param threads how many threads price visits, at least 1
      */
-    public LagrangianBound(SeasonArrays a, long upper, int threads) {
+    public LagrangianBound(SeasonArrays a, long upper, AssignmentBound launches, int threads) {
         this.a = a;
+        before = launches.bound();
         prices = new Prices(a);
-        best = new Prices(a);
+        System.arraycopy(launches.hoistPrices(), 0, prices.hoists, 0, prices.hoists.length);
         ascent = new Ascent(a, prices);
         even = a.problem.yard().evenHands();
         int[] latest = Reach.latest(a, upper);
@@ -61,7 +68,8 @@ public final class LagrangianBound {
 
     /** The best bound so far. */
     public Bound bound() {
-        return new Bound(Math.max(0, (long) Math.ceil(bestValue - 1e-6)), HOW);
+        long value = (long) Math.ceil(bestValue);
+        return value > before.value() ? new Bound(value, HOW) : before;
     }
 
     /** The best value so far, not rounded up. */
@@ -79,7 +87,6 @@ public final class LagrangianBound {
         double value = evaluate();
         if (value > bestValue) {
             bestValue = value;
-            best.copyFrom(prices);
         }
         ascent.step(shares.get(0).usage, LONGEST_STRIDE * Math.pow(SHORTEST_STRIDE / LONGEST_STRIDE, spent));
         steps++;

@@ -5,6 +5,9 @@ import sternwright.season.arrays.SeasonArrays;
 
 /** A price for every limit in every quarter, and what each kind of work pays for it. */
 final class Prices {
+    /** Every price is a multiple of this power of two: sums of up to 2^37 points stay exact in a double. */
+    static final double GRAIN = 0x1p-16;
+
     final SeasonArrays a;
     final double[] people;
     final double[] busy;
@@ -37,8 +40,13 @@ final class Prices {
         byPool = new double[a.pools.kinds][a.quarters + 1];
     }
 
-    /** Adds the prices up along the axis; to be called after they have been changed. */
+    /** Rounds the prices down to the grain and adds them up along the axis; to be called after they have been changed. */
     void addUp() {
+        for (double[] row : new double[][] {people, busy, hoists, places, pools}) {
+            for (int x = 0; x < row.length; x++) {
+                row[x] = Math.floor(row[x] / GRAIN) * GRAIN;
+            }
+        }
         addUp(a.people, people, bySkill, busy);
         double[] none = new double[a.quarters];
         addUp(a.hoists, hoists, byLift, none);
@@ -78,13 +86,5 @@ final class Prices {
             worth += price[x] * capacity[x];
         }
         return worth;
-    }
-
-    void copyFrom(Prices other) {
-        System.arraycopy(other.people, 0, people, 0, people.length);
-        System.arraycopy(other.busy, 0, busy, 0, busy.length);
-        System.arraycopy(other.hoists, 0, hoists, 0, hoists.length);
-        System.arraycopy(other.places, 0, places, 0, places.length);
-        System.arraycopy(other.pools, 0, pools, 0, pools.length);
     }
 }

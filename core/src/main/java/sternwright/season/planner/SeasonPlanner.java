@@ -118,8 +118,8 @@ public final class SeasonPlanner {
 
     private boolean watch(double spent, long points) {
         if (prices == null && spent >= BOUND_FROM) {
-            raise(AssignmentBound.of(a, points));
-            prices = new LagrangianBound(a, points, 2);
+            prices = new LagrangianBound(a, points, AssignmentBound.of(a, points), 2);
+            prices.improve(spent);
         }
         LagrangianBound raising = prices;
         if (raising != null) {

@@ -13,6 +13,7 @@ import sternwright.season.Yard;
 import sternwright.season.arrays.Plans;
 import sternwright.season.arrays.SeasonArrays;
 import sternwright.season.arrays.Timetable;
+import sternwright.season.bound.AssignmentBound;
 import sternwright.season.bound.EasyBound;
 import sternwright.season.bound.LagrangianBound;
 import sternwright.season.check.SeasonCheck;
@@ -39,7 +40,7 @@ class ExhaustiveSeasonTest {
         assertEquals(List.of(), SeasonCheck.of(season, plan));
         assertEquals(best, plan.cost().total());
         assertTrue(EasyBound.of(a).value() <= best);
-        LagrangianBound bound = new LagrangianBound(a, best, 1);
+        LagrangianBound bound = new LagrangianBound(a, best, AssignmentBound.of(a, best), 1);
         for (int step = 0; step < 300; step++) {
             bound.improve(step / 300.0);
             assertTrue(bound.bound().value() <= best, bound.value() + " above the best " + best);
