@@ -44,12 +44,13 @@ class B03_RecordMovesTheDueListTest {
                         "with filter")
                 .done()
                 .says(
-                        "Wrote 2026-11-20  main/engine  change-engine-oil  done  at 412.0 h",
+                        "Wrote history/tern.csv:\n  20 Nov 2026  main/engine  change-engine-oil  done  at 412 h\n",
+                        "Wrote hours/tern.csv:\n  20 Nov 2026  main  412 h\n",
                         "history unknown",
-                        "coming 2027-11-20");
+                        "coming 20 Nov 2027");
         assertEquals(
-                "date,installation,part,rule,outcome,hours,who,readings,note\n"
-                        + "2026-11-20,main,engine,change-engine-oil,,412,AB,,with filter\n",
+                "date,installation,part,rule,outcome,hours,who,readings,note,findings\n"
+                        + "2026-11-20,main,engine,change-engine-oil,,412,AB,,with filter,\n",
                 Files.readString(yard.resolve("history/tern.csv")));
         assertEquals(
                 "date,installation,hours,new-meter-hours,who\n2026-11-20,main,412,,AB\n",
@@ -70,7 +71,7 @@ class B03_RecordMovesTheDueListTest {
                 .done();
         Answer.by(yard, "record", "tern", "--work", "change-engine-oil", "--hours", "40", "--day", "2026-06-01")
                 .done()
-                .says("at 1050.0 h");
+                .says("at 1050 h");
         assertTrue(Files.readString(yard.resolve("history/tern.csv")).contains(",1050,"));
     }
 
@@ -78,9 +79,9 @@ class B03_RecordMovesTheDueListTest {
     void aMeterOutOfLineIsAskedAbout() throws IOException {
         Answer.by(yard, "hours", "tern", "main", "1000", "--day", "2025-05-01").done();
         Answer.by(yard, "hours", "tern", "main", "980", "--day", "2025-06-01")
-                .refused("less than the 1000.0 h read on 2025-05-01", "--as-read", "--new-meter");
+                .refused("less than the 1000 h read on 2025-05-01", "--as-read", "if the meter was replaced");
         Answer.by(yard, "hours", "tern", "main", "9000", "--day", "2025-05-11")
-                .refused("10 days have no more than 240.0 h");
+                .refused("10 days have no more than 240 h");
         Answer.by(yard, "hours", "tern", "main", "-1").refused("-1");
         Answer.by(yard, "hours", "tern", "mian", "1100").refused("Perhaps \"main\" is meant");
         assertEquals(2, Files.readAllLines(yard.resolve("hours/tern.csv")).size());
@@ -113,6 +114,70 @@ class B03_RecordMovesTheDueListTest {
         Answer.by(yard, "record", "tern", "--csv", visit.toString())
                 .refused("visit.csv:3: rule: there is no rule", "Perhaps \"change-saildrive-oil\" is meant");
         assertEquals(3, Files.readAllLines(yard.resolve("history/tern.csv")).size());
+    }
+
+    @Test
+    void readingsAreJudgedAndTheVerdictKept() throws IOException {
+        Answer.by(yard, "record", "tern", "--work", "recomission", "--reading", "oil-pressure=55psi")
+                .refused("Perhaps");
+        Answer.by(
+                        yard,
+                        "record",
+                        "tern",
+                        "--work",
+                        "inspect-underwater-anode",
+                        "--part",
+                        "main/leg-anode",
+                        "--reading",
+                        "anode-remaining=45",
+                        "--day",
+                        "2026-11-02")
+                .done()
+                .says("anode-remaining is act: 45 %, should be at least 50 %. Limit: service practice");
+        assertTrue(Files.readString(yard.resolve("history/tern.csv"))
+                .contains("anode-remaining=45 %,,\"anode-remaining=act 45 %, should be at least 50 %. Limit: "));
+        Answer.by(yard, "due", "tern").done().says("it was found half gone or more");
+    }
+
+    @Test
+    void aReadingIsBroughtToTheUnitItsLimitIsIn() throws IOException {
+        Answer.by(yard, "record", "tern", "--work", "recommission", "--reading", "oil-pressure=55psi")
+                .done()
+                .says("oil-pressure is fine: 3.79212 bar");
+        Answer.by(yard, "record", "tern", "--work", "recommission", "--reading", "oil-pressure=55 lb")
+                .refused("oil-pressure is given in \"lb\"; expected bar, kPa, MPa, psi");
+        Answer.by(yard, "record", "tern", "--work", "change-engine-oil", "--reading", "water-in-oil=no")
+                .done()
+                .says("water-in-oil is fine: no");
+        Answer.by(yard, "record", "tern", "--work", "change-engine-oil", "--reading", "water-in-oil=3")
+                .refused("yes or no");
+        assertTrue(Files.readString(yard.resolve("history/tern.csv")).contains("oil-pressure=3.79212 bar"));
+    }
+
+    @Test
+    void aVisitAsATableIsJudgedAndItsHoursReachTheMeter() throws IOException {
+        Answer.by(yard, "hours", "tern", "main", "1000", "--day", "2025-05-01").done();
+        Answer.by(yard, "hours", "tern", "main", "1010", "--new-meter", "0", "--day", "2025-06-01")
+                .done();
+        Path visit = folder.resolve("visit.csv");
+        Files.writeString(visit, """
+                date,installation,part,rule,hours,who,readings
+                2026-11-02,main,engine,change-engine-oil,1050,AB,water-in-oil=yes
+                2026-11-02,main,belts,inspect-belts,1050,AB,belt-deflection=10
+                """);
+        Answer.by(yard, "record", "tern", "--csv", visit.toString())
+                .done()
+                .says("water-in-oil is act: yes", "belt-deflection is fine: 10 mm", "2 Nov 2026  main  40 h\n");
+        assertTrue(Files.readString(yard.resolve("hours/tern.csv")).endsWith("2026-11-02,main,40,,AB\n"));
+        Files.writeString(
+                visit,
+                Files.readString(visit).replace("2026-11-02", "2026-11-03").replace("1050", "1020"));
+        Answer.by(yard, "record", "tern", "--csv", visit.toString())
+                .refused("visit.csv:2: hours: found 10 h for main, less than the 40 h read on 2026-11-02");
+        Files.writeString(visit, Files.readString(visit).replace("1020", "900"));
+        Answer.by(yard, "record", "tern", "--csv", visit.toString())
+                .refused("visit.csv:2: hours: found 900 h, fewer than the 1010 h run when the meter was last replaced");
+        assertEquals(4, Files.readAllLines(yard.resolve("hours/tern.csv")).size());
     }
 
     @Test

@@ -81,6 +81,72 @@ class B04_TablesTest {
     }
 
     @Test
+    void aTableOfHoursIsSeenBesideWhatTheMetersSaid() throws IOException {
+        Path table = folder.resolve("hours.csv");
+        Files.writeString(table, """
+                boat,date,installation,hours,new-meter-hours
+                tern,2025-06-01,main,90,
+                tern,2025-07-01,main,150,
+                tern,2025-08-01,main,1580,
+                tern,2025-09-01,main,170,
+                tern,2026-01-01,mian,180,
+                heron,2025-05-02,port,400,
+                heron,2025-05-20,starboard,-3,
+                """);
+        String before = Files.readString(yard.resolve("hours/tern.csv"));
+        Answer.by(yard, "import", "hours", table.toString())
+                .refused(
+                        "hours.csv:2: hours: found 90 h for main, less than the 100.5 h read on 2025-05-01",
+                        "hours.csv:4: hours: found 1580 h for main, more than the 130 h read later, on 2026-11-25",
+                        "hours.csv:6: installation: boat tern has no installation \"mian\"",
+                        "hours.csv:7: hours: found 400 h for port, 400 h more than on 2025-05-01, and a day has",
+                        "hours.csv:8: hours: found -3",
+                        "nothing was written");
+        assertEquals(before, Files.readString(yard.resolve("hours/tern.csv")));
+        Files.writeString(table, """
+                boat,date,installation,hours,new-meter-hours
+                heron,2025-06-01,port,5,
+                heron,2025-09-01,port,40,
+                heron,2025-10-01,port,60,0
+                heron,2025-11-01,port,12,
+                heron,2025-12-01,port,500,
+                heron,2026-01-01,port,30,
+                """);
+        Answer.by(yard, "import", "hours", table.toString())
+                .refused(
+                        "hours.csv:6: hours: found 500 h for port, which does not fit the other readings",
+                        "One problem; nothing was written.");
+        Answer.by(yard, "import", "hours", table.toString(), "--as-read")
+                .done()
+                .says("6 lines added to 1 boat; 0 were there already.");
+        Answer.by(yard, "check").done().says("hours/heron.csv");
+    }
+
+    @Test
+    void hoursOfImportedHistoryReachTheMeterLikeThoseOfRecordedWork() throws IOException {
+        Path table = folder.resolve("history.csv");
+        Files.writeString(table, """
+                boat,date,installation,part,rule,hours
+                tern,2025-06-01,main,engine,change-engine-oil,110
+                tern,2025-06-01,main,belts,inspect-belts,110
+                tern,2025-09-01,main,engine,change-engine-oil,95
+                heron,2026-06-01,port,engine,change-engine-oil,120
+                """);
+        Answer.by(yard, "import", "history", table.toString())
+                .refused("history.csv:4: hours: found 95 h for main, less than the 100.5 h read on 2025-05-01");
+        Files.writeString(table, Files.readString(table).replace(",95\n", ",125\n"));
+        Answer.by(yard, "import", "history", table.toString())
+                .done()
+                .says("4 lines added to 2 boats", "3 new meter readings");
+        assertEquals(
+                "2026-06-01,port,30,,",
+                Files.readAllLines(yard.resolve("hours/heron.csv")).get(2));
+        Answer.by(yard, "import", "history", table.toString())
+                .done()
+                .says("0 lines added to 2 boats; 4 were there", "0 new meter readings");
+    }
+
+    @Test
     void aRegisterThatSaysOtherwiseIsAskedAbout() throws IOException {
         Path table = folder.resolve("boats.csv");
         Answer.by(yard, "export", "boats", table.toString()).done();
@@ -90,7 +156,7 @@ class B04_TablesTest {
                 .refused("boat tern is there already and says otherwise", "--update");
         Answer.by(yard, "import", "boats", table.toString(), "--update")
                 .done()
-                .says("0 boats added, 1 changed, 1 were");
+                .says("0 boats added, 1 changed, 1 there already that says the same");
         Answer.by(yard, "boats").done().says("Arctic Tern");
         Files.writeString(table, text.replaceFirst("heron,heron,", "heron,Grey Heron,"));
         Answer.by(yard, "import", "boats", table.toString(), "--update")

@@ -3,7 +3,6 @@ package sternwright.app.command.demo;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -53,8 +52,8 @@ public final class DemoCommand extends Deed {
         if (boats < 1 || boats > MOST_BOATS) {
             throw BadInput.of("--boats", "found " + boats, "1 to " + MOST_BOATS, "");
         }
-        ShowDemo demo = new ShowDemo(folder, program().today(), Locale.getDefault());
-        DemoText text = new DemoText(out(), Locale.getDefault());
+        ShowDemo demo = new ShowDemo(folder, program().today(), program().reader());
+        DemoText text = new DemoText(out(), program().reader());
         YardFiles files = demo.write(south ? InventedFolder.Where.SOUTH : InventedFolder.Where.NORTH, boats, seed);
         text.yard(files, folder, program().today());
         List<Due> dues = demo.dues(files);

@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Comparator;
 import java.util.Currency;
 import java.util.List;
@@ -13,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.demo.ShowDemo;
 import sternwright.app.files.YardFiles;
@@ -45,7 +45,7 @@ public final class DemoText {
         this.out = out;
         this.figures = Figures.of(locale);
         this.reasons = new Reasons(locale);
-        this.dates = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        this.dates = PeopleDates.of(locale);
         this.month = DateTimeFormatter.ofPattern("MMM yyyy", locale);
     }
 

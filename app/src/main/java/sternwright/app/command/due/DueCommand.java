@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -79,7 +78,7 @@ public final class DueCommand extends Deed {
         work.requireRule(rule);
         List<Due> dues = work.all(today).stream().filter(d -> wanted(d, today)).toList();
         if (program().json() || csv) {
-            Reasons reasons = new Reasons(Locale.getDefault());
+            Reasons reasons = new Reasons(program().reader());
             List<DueLine> lines = dues.stream().map(d -> DueLine.of(d, reasons)).toList();
             if (csv) {
                 Csv.print(lines, out());
@@ -100,7 +99,7 @@ public final class DueCommand extends Deed {
     }
 
     private void print(YardFiles files, List<Due> dues, LocalDate today) {
-        DueText text = new DueText(out(), Locale.getDefault());
+        DueText text = new DueText(out(), program().reader());
         Map<String, List<Due>> byBoat = dues.stream().collect(Collectors.groupingBy(Due::boatId));
         if (boats.isEmpty() && !list) {
             text.summary(files.boats().values(), byBoat, today);

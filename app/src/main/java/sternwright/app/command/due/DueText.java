@@ -3,13 +3,13 @@ package sternwright.app.command.due;
 import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Collection;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
+import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
@@ -29,7 +29,7 @@ public final class DueText {
     DueText(PrintWriter out, Locale locale) {
         this.out = out;
         this.reasons = new Reasons(locale);
-        this.dates = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        this.dates = PeopleDates.of(locale);
     }
 
     /** Every line of one boat. */

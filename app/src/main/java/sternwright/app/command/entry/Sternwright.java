@@ -2,6 +2,7 @@ package sternwright.app.command.entry;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.util.Locale;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -10,6 +11,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import sternwright.app.paper.Figures;
 
 /** The program's first word and what holds for every command. */
 @Command(
@@ -74,6 +76,11 @@ public final class Sternwright implements Callable<Integer> {
     /** Whether the answer is for other programs. */
     public boolean json() {
         return json;
+    }
+
+    /** The reader's region, for dates, numbers and money; English words, Great Britain where the machine names no region. */
+    public Locale reader() {
+        return Figures.of(Locale.getDefault()).locale();
     }
 
     /** The day asked for. */

@@ -4,7 +4,6 @@ import java.io.IOException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sternwright.app.command.text.Json;
@@ -52,7 +51,7 @@ public final class EstimateCommand extends PaperDeed {
                     out());
             return;
         }
-        Figures figures = Figures.of(Locale.getDefault());
+        Figures figures = Figures.of(program().reader());
         tell(
                 "Estimate " + estimate.boat().name() + ", " + figures.money(estimate.gross()) + " with "
                         + estimate.taxName(),

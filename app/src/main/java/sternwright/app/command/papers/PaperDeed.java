@@ -3,7 +3,6 @@ package sternwright.app.command.papers;
 import java.io.IOException;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
@@ -66,7 +65,8 @@ public abstract class PaperDeed extends Deed {
                 YardFolder.only(program().yard(), List.of(boatId), program().latest());
         Boat boat = files.boats().values().iterator().next();
         PlannedVisit visit = chosen(boat, visits(files, boat));
-        VisitPapers papers = VisitPapers.of(files, boat, program().today(), Locale.getDefault());
+        VisitPapers papers =
+                VisitPapers.of(files, boat, program().today(), program().reader());
         Path folder = out == null ? program().yard().resolve("papers") : out;
         write(papers, visit, folder);
         return ExitStatus.DONE;
@@ -76,8 +76,7 @@ public abstract class PaperDeed extends Deed {
     abstract void write(VisitPapers papers, PlannedVisit visit, Path folder) throws IOException;
 
     private List<PlannedVisit> visits(YardFiles files, Boat boat) {
-        BoatAnswer answer = new PlanVisits(
-                        files, Figures.of(Locale.getDefault()).locale())
+        BoatAnswer answer = new PlanVisits(files, Figures.of(program().reader()).locale())
                 .of(boat, program().today(), months)
                 .plan(SolveLimits.ofSeconds(System::nanoTime, seconds));
         if (answer instanceof BoatPlan plan) {
@@ -98,7 +97,7 @@ public abstract class PaperDeed extends Deed {
                     "Look further with --months.");
         }
         if (number < 1 || number > visits.size()) {
-            Figures figures = Figures.of(Locale.getDefault());
+            Figures figures = Figures.of(program().reader());
             String known = IntStream.range(0, visits.size())
                     .mapToObj(i -> (i + 1) + " "
                             + figures.dates(visits.get(i).from(), visits.get(i).to()))
@@ -110,7 +109,7 @@ public abstract class PaperDeed extends Deed {
 
     /** What was written, and what to look at before it goes out. */
     final void tell(String what, PlannedVisit visit, VisitPapers.Written written) {
-        Figures figures = Figures.of(Locale.getDefault());
+        Figures figures = Figures.of(program().reader());
         out().println(what + ", " + figures.dates(visit.from(), visit.to()) + ", "
                 + visit.place().words() + ", " + visit.works().size()
                 + (visit.works().size() == 1 ? " work:" : " works:"));

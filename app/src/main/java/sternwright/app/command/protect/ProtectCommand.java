@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -139,7 +138,7 @@ public final class ProtectCommand extends Deed {
         Paper paper = Paper.of(
                 new ProtectionSheet(
                         report, shown, files.yard().name(), files.yard().invented()),
-                Figures.of(Locale.getDefault()));
+                Figures.of(program().reader()));
         try {
             if (html != null) {
                 SafeFile.write(html, paper.html());

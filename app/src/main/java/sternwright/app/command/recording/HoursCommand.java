@@ -10,6 +10,7 @@ import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.desk.recording.ReadMeter;
+import sternwright.app.desk.recording.RecordWork;
 import sternwright.app.files.problem.BadInput;
 import sternwright.history.MeterReading;
 
@@ -61,16 +62,10 @@ public final class HoursCommand extends Deed {
                     "");
         }
         MeterReading reading = new MeterReading(date, Objects.requireNonNull(installation), hours, newMeter, who);
-        RecordedText.print(
-                ReadMeter.read(
-                        program().yard(),
-                        Objects.requireNonNull(boat),
-                        reading,
-                        program().today(),
-                        program().clock(),
-                        asRead),
-                program().json(),
-                out());
+        String id = Objects.requireNonNull(boat);
+        RecordWork.Recorded recorded = ReadMeter.read(
+                program().yard(), id, reading, program().today(), program().clock(), asRead);
+        RecordedText.print(id, recorded, program().json(), program().reader(), out());
         return ExitStatus.DONE;
     }
 }

@@ -104,7 +104,7 @@ public final class RecordCommand extends Deed {
                 : TypedWork.said(csv, program().clock());
         RecordWork.Recorded recorded = RecordWork.record(
                 program().yard(), id, said, program().today(), program().clock(), asRead);
-        RecordedText.print(recorded, program().json(), out());
+        RecordedText.print(id, recorded, program().json(), program().reader(), out());
         return ExitStatus.DONE;
     }
 

@@ -1,64 +1,146 @@
 package sternwright.app.command.recording;
 
 import java.io.PrintWriter;
-import java.util.HashMap;
+import java.math.BigDecimal;
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.command.text.Json;
+import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.recording.RecordWork;
 import sternwright.due.Due;
+import sternwright.history.MeterReading;
+import sternwright.history.Outcome;
+import sternwright.history.ServiceEntry;
 
 /** Says what was written and how the due list moved. */
 public final class RecordedText {
-    private RecordedText() {}
+    private final PrintWriter out;
+    private final DateTimeFormatter dates;
 
-    static void print(RecordWork.Recorded recorded, boolean json, PrintWriter out) {
+    private RecordedText(PrintWriter out, Locale reader) {
+        this.out = out;
+        this.dates = PeopleDates.of(reader);
+    }
+
+    static void print(String boat, RecordWork.Recorded recorded, boolean json, Locale reader, PrintWriter out) {
         if (json) {
             Json.print(
-                    Map.of("entries", recorded.entries(), "moved", moved(recorded), "remarks", recorded.remarks()),
+                    Map.of(
+                            "entries",
+                            recorded.entries(),
+                            "meter",
+                            recorded.meter(),
+                            "moved",
+                            moved(recorded),
+                            "remarks",
+                            recorded.remarks()),
                     out);
             return;
         }
-        recorded.entries()
-                .forEach(e -> out.println("Wrote " + e.date() + "  " + e.part() + "  " + e.ruleId() + "  "
-                        + e.outcome().name().toLowerCase(java.util.Locale.ROOT)
-                        + (e.hours() == null ? "" : "  at " + e.hours() + " h")));
+        RecordedText text = new RecordedText(out, reader);
+        text.written(boat, recorded);
         recorded.remarks().forEach(r -> out.println("Remark: " + r));
-        List<Move> moved = moved(recorded);
+        text.moves(moved(recorded));
+    }
+
+    private void written(String boat, RecordWork.Recorded recorded) {
+        if (!recorded.entries().isEmpty()) {
+            out.println("Wrote history/" + boat + ".csv:");
+            recorded.entries().forEach(this::entry);
+        }
+        if (!recorded.meter().isEmpty()) {
+            out.println("Wrote hours/" + boat + ".csv:");
+            recorded.meter().forEach(this::reading);
+        }
+    }
+
+    private void entry(ServiceEntry e) {
+        out.println("  " + dates.format(e.date()) + "  " + e.part() + "  " + e.ruleId() + "  "
+                + e.outcome().name().toLowerCase(Locale.ROOT)
+                + (e.hours() == null ? "" : "  at " + plain(e.hours()) + " h")
+                + (e.outcome() == Outcome.REFUSED && !e.who().isEmpty() ? ", signed by " + e.who() : ""));
+        e.findings()
+                .forEach(f -> out.println(
+                        "    " + f.reading() + " is " + f.severity().name().toLowerCase(Locale.ROOT) + ": " + f.why()));
+    }
+
+    private void reading(MeterReading r) {
+        out.println("  " + dates.format(r.date()) + "  " + r.installationId() + "  " + plain(r.hours()) + " h"
+                + (r.newMeterHours() == null
+                        ? ""
+                        : " on the old meter; the new one begins at " + plain(r.newMeterHours()) + " h"));
+    }
+
+    private static String plain(double hours) {
+        return BigDecimal.valueOf(hours).stripTrailingZeros().toPlainString();
+    }
+
+    private void moves(List<Move> moved) {
         if (moved.isEmpty()) {
             out.println("The due list stays as it was.");
             return;
         }
+        out.println("The due list moves:");
         TextTable table = new TextTable("part", "work", "was", "is now");
-        moved.forEach(m -> table.row(m.part(), m.work(), m.was(), m.isNow()));
+        moved.forEach(m -> table.row(m.part(), m.work(), said(m.was(), m.wasDue()), said(m.isNow(), m.dueOn())));
         table.print(out);
     }
 
-    /** A work whose date or state changed. */
-    record Move(String part, String work, String was, String isNow) {}
+    private String said(String state, @Nullable LocalDate dueOn) {
+        return dueOn == null ? state : state + " " + dates.format(dueOn);
+    }
+
+    /** A work whose date or state changed; no date where it is not due. */
+    record Move(
+            String part,
+            String work,
+            String was,
+            @Nullable LocalDate wasDue,
+            String isNow,
+            @Nullable LocalDate dueOn) {
+        static Move of(Due any, @Nullable Due before, @Nullable Due after) {
+            return new Move(
+                    any.part().toString(),
+                    any.rule().work(),
+                    state(before),
+                    before == null ? null : before.dueOn(),
+                    state(after),
+                    after == null ? null : after.dueOn());
+        }
+
+        private static String state(@Nullable Due due) {
+            return due == null ? "not due" : due.state().words();
+        }
+    }
 
     private static List<Move> moved(RecordWork.Recorded recorded) {
-        Map<String, Due> before = new HashMap<>();
-        recorded.before().forEach(d -> before.put(key(d), d));
-        Map<String, Due> after = new HashMap<>();
-        recorded.after().forEach(d -> after.put(key(d), d));
-        List<Move> moves = new java.util.ArrayList<>();
-        recorded.after().stream()
-                .filter(d -> !said(d).equals(said(before.get(key(d)))))
-                .forEach(d ->
-                        moves.add(new Move(d.part().toString(), d.rule().work(), said(before.get(key(d))), said(d))));
-        recorded.before().stream()
-                .filter(d -> !after.containsKey(key(d)))
-                .forEach(d -> moves.add(new Move(d.part().toString(), d.rule().work(), said(d), "not due")));
+        Map<String, Due> before = byWork(recorded.before());
+        Map<String, Due> after = byWork(recorded.after());
+        List<Move> moves = new ArrayList<>();
+        after.forEach((key, due) -> {
+            Due was = before.get(key);
+            if (was == null || was.state() != due.state() || !was.dueOn().equals(due.dueOn())) {
+                moves.add(Move.of(due, was, due));
+            }
+        });
+        before.forEach((key, due) -> {
+            if (!after.containsKey(key)) {
+                moves.add(Move.of(due, due, null));
+            }
+        });
         return moves;
     }
 
-    private static String key(Due due) {
-        return due.part() + " " + due.rule().id();
-    }
-
-    private static String said(@org.jspecify.annotations.Nullable Due due) {
-        return due == null ? "not due" : due.state().words() + " " + due.dueOn();
+    private static Map<String, Due> byWork(List<Due> dues) {
+        Map<String, Due> byWork = new LinkedHashMap<>();
+        dues.forEach(d -> byWork.put(d.part() + " " + d.rule().id(), d));
+        return byWork;
     }
 }

@@ -9,6 +9,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Counted;
 import sternwright.app.desk.tables.ImportBoats;
 import sternwright.app.desk.tables.ImportTable;
 
@@ -29,25 +30,31 @@ public final class ImportCommand extends Deed {
     @Option(names = "--update", description = "boats: change boats that are there; comments in their files are lost.")
     boolean update;
 
+    @Option(names = "--as-read", description = "hours, history: keep meter readings although they are out of line.")
+    boolean asRead;
+
     @Override
     public Integer call() throws IOException {
         Path table = Objects.requireNonNull(file);
+        Path yard = program().yard();
         switch (Objects.requireNonNull(what)) {
             case BOATS -> {
-                ImportBoats.Imported in = ImportBoats.take(
-                        program().yard(), table, update, program().clock());
-                out().println(in.added() + " boats added, " + in.changed() + " changed, " + in.same()
-                        + " were there already and say the same.");
+                ImportBoats.Imported in =
+                        ImportBoats.take(yard, table, update, program().clock());
+                out().println(Counted.of(in.added(), "boat") + " added, " + in.changed() + " changed, " + in.same()
+                        + " there already that " + (in.same() == 1 ? "says" : "say") + " the same.");
             }
-            case HOURS ->
-                say(ImportTable.hours(program().yard(), table, program().clock()));
-            case HISTORY ->
-                say(ImportTable.history(program().yard(), table, program().clock()));
+            case HOURS -> say(ImportTable.hours(yard, table, program().clock(), asRead), false);
+            case HISTORY -> say(ImportTable.history(yard, table, program().clock(), asRead), true);
         }
         return ExitStatus.DONE;
     }
 
-    private void say(ImportTable.Imported in) {
-        out().println(in.added() + " lines added to " + in.boats() + " boats; " + in.known() + " were there already.");
+    private void say(ImportTable.Imported in, boolean history) {
+        out().println(Counted.of(in.added(), "line") + " added to " + Counted.of(in.boats(), "boat") + "; " + in.known()
+                + (in.known() == 1 ? " was" : " were") + " there already.");
+        if (history) {
+            out().println("Their hours gave " + Counted.of(in.meter(), "new meter reading") + ".");
+        }
     }
 }

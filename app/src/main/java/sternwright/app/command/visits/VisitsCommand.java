@@ -5,7 +5,6 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -82,7 +81,7 @@ public final class VisitsCommand extends Deed {
         YardFiles files = boats.isEmpty()
                 ? YardFolder.all(program().yard(), program().latest())
                 : YardFolder.only(program().yard(), boats, program().latest());
-        PlanVisits planning = new PlanVisits(files, Locale.getDefault());
+        PlanVisits planning = new PlanVisits(files, program().reader());
         List<Boat> all = List.copyOf(files.boats().values());
         if (program().json()) {
             Json.print(all.stream().map(b -> view(planning, b)).toList(), out());
@@ -109,7 +108,7 @@ public final class VisitsCommand extends Deed {
     }
 
     private int tell(PlanVisits planning, Boat boat) {
-        VisitsText text = new VisitsText(out(), Locale.getDefault());
+        VisitsText text = new VisitsText(out(), program().reader());
         BoatVisits visits = planning.of(boat, program().today(), months);
         if (visits.first(limits()) instanceof BoatPlan first) {
             out().println(boat.name() + " (" + boat.id() + "), " + months + " months from "
@@ -178,7 +177,7 @@ public final class VisitsCommand extends Deed {
     }
 
     private void summary(PlanVisits planning, List<Boat> all) {
-        VisitsText text = new VisitsText(out(), Locale.getDefault());
+        VisitsText text = new VisitsText(out(), program().reader());
         TextTable table = new TextTable("boat", "visits", "lifts", "next", "net", "bundling saves", "gap %");
         List<BoatAnswer> answers = all.parallelStream()
                 .map(b -> planning.of(b, program().today(), months).plan(limits()))
@@ -210,9 +209,10 @@ public final class VisitsCommand extends Deed {
                 Long.toString(visits.stream().filter(PlannedVisit::lifts).count()),
                 visits.isEmpty()
                         ? ""
-                        : visits.get(0).from() + " " + visits.get(0).place().words(),
+                        : text.date(visits.get(0).from()) + " "
+                                + visits.get(0).place().words(),
                 text.money(plan.net()),
                 saved,
-                String.format(Locale.getDefault(), "%.2f", 100 * plan.gap()));
+                text.percent(plan.gap()));
     }
 }

@@ -4,9 +4,9 @@ import java.io.PrintWriter;
 import java.text.NumberFormat;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.time.format.FormatStyle;
 import java.util.Locale;
 import java.util.stream.Collectors;
+import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
 import sternwright.measure.Money;
 import sternwright.visit.BoatAnswer;
@@ -23,10 +23,12 @@ public final class VisitsText {
     private final PrintWriter out;
     private final DateTimeFormatter dates;
     private final NumberFormat numbers;
+    private final Locale locale;
 
     VisitsText(PrintWriter out, Locale locale) {
         this.out = out;
-        this.dates = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        this.locale = locale;
+        this.dates = PeopleDates.of(locale);
         this.numbers = NumberFormat.getNumberInstance(locale);
         numbers.setMaximumFractionDigits(2);
     }
@@ -127,6 +129,11 @@ public final class VisitsText {
                         ? "These demands cannot hold together, leave out any one: "
                         : "Among these demands lies a clash: ")
                 + String.join("; ", none.clash()) + ".";
+    }
+
+    /** A share as a percentage with two decimals, the sign left to the table's head. */
+    String percent(double share) {
+        return String.format(locale, "%.2f", 100 * share);
     }
 
     String date(LocalDate date) {

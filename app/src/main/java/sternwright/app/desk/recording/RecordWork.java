@@ -10,7 +10,6 @@ import sternwright.app.files.FolderLayout;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
-import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.safe.StagedFiles;
 import sternwright.app.files.safe.YardLock;
@@ -19,9 +18,7 @@ import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.history.BoatHistory;
 import sternwright.history.MeterReading;
-import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
-import sternwright.service.ReadingAsked;
 
 /** Writes down what was done, seen, refused or happened on one boat, and tells how her due list moved. */
 public final class RecordWork {
@@ -43,15 +40,22 @@ public final class RecordWork {
     /**
      * What came of it.
      *
-     * @param entries the lines as they were written
+     * @param entries the lines as they were written, readings judged
+     * @param meter the meter readings that were written
      * @param before the due list before
      * @param after the due list after
      * @param remarks what a person should know, such as a reading out of line
      */
-    public record Recorded(List<ServiceEntry> entries, List<Due> before, List<Due> after, List<String> remarks) {
+    public record Recorded(
+            List<ServiceEntry> entries,
+            List<MeterReading> meter,
+            List<Due> before,
+            List<Due> after,
+            List<String> remarks) {
         /** Copies the lists. */
         public Recorded {
             entries = List.copyOf(entries);
+            meter = List.copyOf(meter);
             before = List.copyOf(before);
             after = List.copyOf(after);
             remarks = List.copyOf(remarks);
@@ -82,25 +86,41 @@ public final class RecordWork {
             Boat boat = files.boats().values().iterator().next();
             BoatHistory before = files.history(boatId);
             List<Problem> wrong = new ArrayList<>();
-            MeterSense.check(boat, before, said.meter(), asRead).forEach(wrong::add);
+            List<Sheet.Row<MeterReading>> meter = meter(said, before, wrong);
+            wrong.addAll(MeterSense.check(boat, before, said.source(), meter, asRead));
+            ReadingSense sense = new ReadingSense(work, boat, before);
             List<ServiceEntry> entries = new ArrayList<>();
             for (Sheet.Row<ServiceEntry> row : said.entries()) {
-                ServiceEntry entry = MeterSense.withHours(row.value(), before, said.meter());
-                EntrySense.check(boat, work, entry, new EntrySense.Where(said.source(), row.line()), latest)
-                        .forEach(wrong::add);
+                EntrySense.Where where = new EntrySense.Where(said.source(), row.line());
+                ServiceEntry entry =
+                        sense.inUnitsAsked(CountedHours.withHours(row.value(), before, said.meter()), where, wrong);
+                wrong.addAll(EntrySense.check(boat, work, entry, where, latest));
                 entries.add(entry);
             }
             if (!wrong.isEmpty()) {
-                throw new BadInput(wrong);
+                throw new BadInput(wrong.stream().distinct().toList());
             }
-            BoatHistory after = together(before, entries, said.meter());
+            List<ServiceEntry> judged = entries.stream().map(sense::judged).toList();
+            List<MeterReading> read = meter.stream().map(Sheet.Row::value).toList();
             StagedFiles staged = new StagedFiles(root);
-            Appending.history(layout, boatId, entries, staged);
-            Appending.hours(layout, boatId, said.meter(), staged);
+            Appending.history(layout, boatId, judged, staged);
+            Appending.hours(layout, boatId, read, staged);
             staged.commit();
             return new Recorded(
-                    entries, work.of(boat, before, today), work.of(boat, after, today), remarks(work, boat, entries));
+                    judged,
+                    read,
+                    work.of(boat, before, today),
+                    work.of(boat, together(before, judged, read), today),
+                    judged.stream().flatMap(e -> sense.remarks(e).stream()).toList());
         }
+    }
+
+    /** What the meters showed: as said, and as the lines of a table say by their hours. */
+    private static List<Sheet.Row<MeterReading>> meter(Said said, BoatHistory before, List<Problem> wrong) {
+        List<Sheet.Row<MeterReading>> meter = new ArrayList<>();
+        said.meter().forEach(r -> meter.add(new Sheet.Row<>(0, r)));
+        meter.addAll(CountedHours.shown(said.entries(), before, said.source(), wrong));
+        return meter;
     }
 
     private static BoatHistory together(BoatHistory before, List<ServiceEntry> entries, List<MeterReading> meter) {
@@ -109,22 +129,5 @@ public final class RecordWork {
         List<MeterReading> readings = new ArrayList<>(before.meter());
         readings.addAll(meter);
         return new BoatHistory(before.boatId(), all, readings);
-    }
-
-    /** Readings that the rule does not ask for are kept; they are said, because a slip of the pen looks the same. */
-    private static List<String> remarks(DueWork work, Boat boat, List<ServiceEntry> entries) {
-        List<String> remarks = new ArrayList<>();
-        for (ServiceEntry e : entries) {
-            List<String> asked = work.rules(boat, e.part()).stream()
-                    .filter(r -> r.id().equals(e.ruleId()))
-                    .flatMap(r -> r.readings().stream())
-                    .map(ReadingAsked::name)
-                    .toList();
-            e.readings().stream()
-                    .filter(r -> e.outcome() != Outcome.HAPPENED && !asked.contains(r.name()))
-                    .forEach(r -> remarks.add("reading " + r.name() + " is not asked for by " + e.ruleId()
-                            + "; it was kept. " + KnownNames.advice(r.name(), asked)));
-        }
-        return remarks;
     }
 }

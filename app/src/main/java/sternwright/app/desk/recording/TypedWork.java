@@ -22,7 +22,6 @@ import sternwright.history.MeterReading;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
 import sternwright.history.TakenReading;
-import sternwright.service.ReadingAsked;
 
 /** Turns what a person typed of a visit into lines for the history. */
 public final class TypedWork {
@@ -132,7 +131,7 @@ public final class TypedWork {
 
     private ServiceEntry entry(PartRef part, String rule, Outcome outcome) {
         String who = typed.refusedBy() == null ? typed.who() : typed.refusedBy();
-        return new ServiceEntry(typed.day(), part, rule, outcome, null, who, readings(part, rule), typed.note());
+        return new ServiceEntry(typed.day(), part, rule, outcome, null, who, readings(), typed.note());
     }
 
     /** What happens to a boat happens to each of her installations, unless a part is named. */
@@ -179,28 +178,19 @@ public final class TypedWork {
         return new PartRef(text.substring(0, slash), text.substring(slash + 1));
     }
 
-    private List<TakenReading> readings(PartRef part, String rule) {
-        List<ReadingAsked> asked = work.rules(boat, part).stream()
-                .filter(r -> r.id().equals(rule))
-                .flatMap(r -> r.readings().stream())
-                .toList();
+    private List<TakenReading> readings() {
         List<TakenReading> taken = new ArrayList<>();
         for (String text : typed.readings()) {
             TakenReading reading = ReadingsShape.parse(text.strip());
             if (reading == null) {
                 throw BadInput.of(
-                        "--reading", "found \"" + text + "\"", "name=value, such as drip=3", "Use a decimal point.");
+                        "--reading",
+                        "found \"" + text + "\"",
+                        "name=value, such as drips=3, oil-pressure=55psi or water-in-oil=no",
+                        "Use a decimal point.");
             }
-            taken.add(reading.unit().isEmpty() ? withUnit(reading, asked) : reading);
+            taken.add(reading);
         }
         return taken;
-    }
-
-    private static TakenReading withUnit(TakenReading reading, List<ReadingAsked> asked) {
-        return asked.stream()
-                .filter(a -> a.name().equals(reading.name()))
-                .findFirst()
-                .map(a -> new TakenReading(reading.name(), reading.value(), a.unit()))
-                .orElse(reading);
     }
 }

@@ -49,7 +49,7 @@ public final class SeasonPapers {
      */
     public void board(Path file) throws IOException {
         requireEnding(file);
-        Paper paper = board(Locale.getDefault());
+        Paper paper = board(Figures.of(Locale.getDefault()).locale());
         if (ending(file).endsWith(".pdf")) {
             Files.write(file, paper.pdf());
         } else {

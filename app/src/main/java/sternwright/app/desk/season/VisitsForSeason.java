@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Optional;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.YardFiles;
+import sternwright.app.paper.Figures;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
@@ -78,7 +79,7 @@ final class VisitsForSeason {
                 book::forPart,
                 then,
                 due,
-                new Reasons(Locale.getDefault()),
+                new Reasons(Figures.of(Locale.getDefault()).locale()),
                 basis,
                 HORIZON_MONTHS);
         BoatAnswer answer =

@@ -12,7 +12,10 @@ import java.util.Set;
 import java.util.function.Function;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.desk.recording.Appending;
+import sternwright.app.desk.recording.CountedHours;
 import sternwright.app.desk.recording.EntrySense;
+import sternwright.app.desk.recording.MeterSense;
+import sternwright.app.desk.recording.ReadingSense;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
@@ -26,9 +29,9 @@ import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.sheet.TableFile;
 import sternwright.boat.Boat;
-import sternwright.boat.Installation;
 import sternwright.history.BoatHistory;
 import sternwright.history.MeterReading;
+import sternwright.history.ServiceEntry;
 
 /** Takes in a table of history or hours of many boats: all of it, or, if any row is wrong, nothing. */
 public final class ImportTable {
@@ -37,31 +40,36 @@ public final class ImportTable {
      *
      * @param added rows written
      * @param known rows that were there already, letter by letter, and were passed over
+     * @param meter meter readings written, for a table of history those its hours tell of
      * @param boats boats they belong to
      */
-    public record Imported(int added, int known, int boats) {}
+    public record Imported(int added, int known, int meter, int boats) {}
 
     private final Path root;
     private final LocalDate latest;
+    private final boolean asRead;
     private final List<Problem> problems = new ArrayList<>();
 
-    private ImportTable(Path root, LocalDate latest) {
+    private ImportTable(Path root, LocalDate latest, boolean asRead) {
         this.root = root;
         this.latest = latest;
+        this.asRead = asRead;
     }
 
     /**
-     * Takes in a table of history.
+     * Takes in a table of history. Its hours, counted over meter changes, reach the hour tables too, as a work recorded by hand
+     * does; its findings are taken as they are, for what a reading meant years ago is not judged by the limits of today.
      *
      * @param root the yard's folder
      * @param table the file, columns as docs/file-formats.md says
      * @param latest the last day on which anything can have happened
+     * @param asRead true if meter readings out of line are to be kept as read
      * @return how much came in
      * @throws BadInput with every row that is wrong; nothing was written then
      * @throws IOException if the disk refuses
      */
-    public static Imported history(Path root, Path table, LocalDate latest) throws IOException {
-        return new ImportTable(root, latest).history(table);
+    public static Imported history(Path root, Path table, LocalDate latest, boolean asRead) throws IOException {
+        return new ImportTable(root, latest, asRead).history(table);
     }
 
     /**
@@ -70,98 +78,101 @@ public final class ImportTable {
      * @param root the yard's folder
      * @param table the file, columns as docs/file-formats.md says
      * @param latest the last day on which anything can have happened
+     * @param asRead true if meter readings out of line are to be kept as read
      * @return how much came in
      * @throws BadInput with every row that is wrong; nothing was written then
      * @throws IOException if the disk refuses
      */
-    public static Imported hours(Path root, Path table, LocalDate latest) throws IOException {
-        return new ImportTable(root, latest).hours(table);
+    public static Imported hours(Path root, Path table, LocalDate latest, boolean asRead) throws IOException {
+        return new ImportTable(root, latest, asRead).hours(table);
     }
 
     private Imported history(Path table) throws IOException {
-        return take(
-                table,
-                HistorySheet.MANY_BOATS,
-                new Kind<>(
-                        HistorySheet.OfBoat::boatId,
-                        HistorySheet.OfBoat::entry,
-                        (work, boat, entry, at) -> EntrySense.check(boat, work, entry, at, latest),
-                        BoatHistory::entries,
-                        Appending::history));
+        return take(table, HistorySheet.MANY_BOATS, HistorySheet.OfBoat::boatId, (boat, rows) -> {
+            List<Sheet.Row<ServiceEntry>> entries = rows.stream()
+                    .map(r -> new Sheet.Row<>(r.line(), r.value().entry()))
+                    .toList();
+            ReadingSense sense = new ReadingSense(boat.work, boat.boat, boat.history);
+            List<ServiceEntry> checked = new ArrayList<>();
+            for (Sheet.Row<ServiceEntry> row : entries) {
+                EntrySense.Where where = new EntrySense.Where(boat.source, row.line());
+                ServiceEntry entry = sense.inUnitsAsked(row.value(), where, problems);
+                problems.addAll(EntrySense.check(boat.boat, boat.work, entry, where, latest));
+                checked.add(entry);
+            }
+            List<Sheet.Row<MeterReading>> meter = CountedHours.shown(entries, boat.history, boat.source, problems);
+            problems.addAll(MeterSense.check(boat.boat, boat.history, boat.source, meter, asRead));
+            Set<ServiceEntry> known = new HashSet<>(boat.history.entries());
+            return new Fresh(
+                    checked.stream().filter(known::add).toList(),
+                    meter.stream().map(Sheet.Row::value).toList());
+        });
     }
 
     private Imported hours(Path table) throws IOException {
-        return take(
-                table,
-                HoursSheet.MANY_BOATS,
-                new Kind<>(
-                        HoursSheet.OfBoat::boatId,
-                        HoursSheet.OfBoat::reading,
-                        (work, boat, reading, at) -> engine(boat, reading, at),
-                        BoatHistory::meter,
-                        Appending::hours));
+        return take(table, HoursSheet.MANY_BOATS, HoursSheet.OfBoat::boatId, (boat, rows) -> {
+            Set<MeterReading> known = new HashSet<>(boat.history.meter());
+            List<Sheet.Row<MeterReading>> fresh = rows.stream()
+                    .map(r -> new Sheet.Row<>(r.line(), r.value().reading()))
+                    .filter(r -> known.add(r.value()))
+                    .toList();
+            problems.addAll(MeterSense.check(boat.boat, boat.history, boat.source, fresh, asRead));
+            return new Fresh(List.of(), fresh.stream().map(Sheet.Row::value).toList());
+        });
     }
 
-    /** What tells history from hours. */
-    private record Kind<R, T>(
-            Function<R, String> boat,
-            Function<R, T> value,
-            Check<T> check,
-            Function<BoatHistory, List<T>> known,
-            Append<T> append) {}
+    /** A boat that a table speaks of, with what is written down of her. */
+    private record Spoken(Boat boat, BoatHistory history, DueWork work, String source) {}
 
-    private interface Check<T> {
-        List<Problem> of(DueWork work, Boat boat, T value, EntrySense.Where at);
+    /** What of a table is new for one boat. */
+    private record Fresh(List<ServiceEntry> entries, List<MeterReading> meter) {}
+
+    private interface Sift<R> {
+        Fresh of(Spoken boat, List<Sheet.Row<R>> rows);
     }
 
-    private interface Append<T> {
-        void to(FolderLayout layout, String boatId, List<T> values, StagedFiles staged) throws IOException;
-    }
-
-    private <R, T> Imported take(Path table, Sheet<R> sheet, Kind<R, T> kind) throws IOException {
+    private <R> Imported take(Path table, Sheet<R> sheet, Function<R, String> boatOf, Sift<R> sift) throws IOException {
         FolderLayout layout = FolderLayout.of(root);
         try (YardLock lock = YardLock.take(root)) {
             YardFiles files = YardFolder.all(root, latest);
             DueWork work = new DueWork(files);
+            String source = String.valueOf(table.getFileName());
             List<Sheet.Row<R>> rows = TableFile.read(table, sheet, latest, problems);
-            Map<String, List<T>> byBoat = new LinkedHashMap<>();
-            for (Sheet.Row<R> row : rows) {
-                EntrySense.Where at = new EntrySense.Where(String.valueOf(table.getFileName()), row.line());
-                String id = kind.boat().apply(row.value());
-                T value = kind.value().apply(row.value());
+            Map<String, List<Sheet.Row<R>>> byBoat = new LinkedHashMap<>();
+            rows.forEach(r -> byBoat.computeIfAbsent(boatOf.apply(r.value()), b -> new ArrayList<>())
+                    .add(r));
+            Map<String, Fresh> fresh = new LinkedHashMap<>();
+            byBoat.forEach((id, of) -> {
                 Boat boat = files.boats().get(id);
-                problems.addAll(
-                        boat == null ? noBoat(files, id, at) : kind.check().of(work, boat, value, at));
-                byBoat.computeIfAbsent(id, b -> new ArrayList<>()).add(value);
-            }
+                if (boat == null) {
+                    of.forEach(r -> problems.add(noBoat(files, id, new EntrySense.Where(source, r.line()))));
+                } else {
+                    fresh.put(id, sift.of(new Spoken(boat, files.history(id), work, source), of));
+                }
+            });
             if (!problems.isEmpty()) {
-                throw new BadInput(problems.stream().sorted().toList());
+                throw new BadInput(problems.stream().distinct().sorted().toList());
             }
-            StagedFiles staged = new StagedFiles(root);
-            int added = 0;
-            for (Map.Entry<String, List<T>> one : byBoat.entrySet()) {
-                Set<T> known = new HashSet<>(kind.known().apply(files.history(one.getKey())));
-                List<T> fresh = one.getValue().stream().filter(known::add).toList();
-                kind.append().to(layout, one.getKey(), fresh, staged);
-                added += fresh.size();
-            }
-            staged.commit();
-            return new Imported(added, rows.size() - added, byBoat.size());
+            write(layout, fresh);
+            int entries =
+                    fresh.values().stream().mapToInt(f -> f.entries.size()).sum();
+            int meter = fresh.values().stream().mapToInt(f -> f.meter.size()).sum();
+            int added = sheet == (Sheet<?>) HoursSheet.MANY_BOATS ? meter : entries;
+            return new Imported(added, rows.size() - added, meter, byBoat.size());
         }
     }
 
-    private static List<Problem> noBoat(YardFiles files, String id, EntrySense.Where at) {
+    private void write(FolderLayout layout, Map<String, Fresh> fresh) throws IOException {
+        StagedFiles staged = new StagedFiles(root);
+        for (Map.Entry<String, Fresh> one : fresh.entrySet()) {
+            Appending.history(layout, one.getKey(), one.getValue().entries, staged);
+            Appending.hours(layout, one.getKey(), one.getValue().meter, staged);
+        }
+        staged.commit();
+    }
+
+    private static Problem noBoat(YardFiles files, String id, EntrySense.Where at) {
         String advice = KnownNames.advice(id, files.boats().keySet());
-        return List.of(at.problem("boat", "there is no boat \"" + id + "\"", "", advice));
-    }
-
-    private static List<Problem> engine(Boat boat, MeterReading reading, EntrySense.Where at) {
-        List<String> engines =
-                boat.installations().stream().map(Installation::id).toList();
-        if (engines.contains(reading.installationId())) {
-            return List.of();
-        }
-        String found = "boat " + boat.id() + " has no installation \"" + reading.installationId() + "\"";
-        return List.of(at.problem("installation", found, "", KnownNames.advice(reading.installationId(), engines)));
+        return at.problem("boat", "there is no boat \"" + id + "\"", "", advice);
     }
 }

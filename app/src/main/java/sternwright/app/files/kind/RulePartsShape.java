@@ -86,7 +86,10 @@ final class RulePartsShape {
     private static final Field<ReadingAsked, String> LABEL =
             Field.required("label", Shapes.text(), ReadingAsked::label, "as printed");
     private static final Field<ReadingAsked, String> UNIT = Field.required(
-            "unit", Shapes.text(), ReadingAsked::unit, "unit; \"1\" in quotes for yes (1) or no (0) and plain counts");
+            "unit",
+            Shapes.text(),
+            ReadingAsked::unit,
+            "unit; \"1\" in quotes for yes (1) or no (0), pcs for what is counted");
     private static final Field<ReadingAsked, Double> LOW =
             Field.optional("low", Numbers.any(), ReadingAsked::low, "lowest good value");
     private static final Field<ReadingAsked, Double> HIGH =

@@ -8,6 +8,7 @@ import sternwright.app.files.shape.Numbers;
 import sternwright.app.files.shape.Shapes;
 import sternwright.app.files.shape.Values;
 import sternwright.boat.PartRef;
+import sternwright.history.Finding;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
 import sternwright.history.TakenReading;
@@ -23,6 +24,7 @@ final class EntryColumns<R> {
     private final Field<R, String> who;
     private final Field<R, List<TakenReading>> readings;
     private final Field<R, String> note;
+    private final Field<R, List<Finding>> findings;
 
     EntryColumns(Function<R, ServiceEntry> of) {
         date = Field.required("date", Shapes.pastDate(), r -> of.apply(r).date(), "the day");
@@ -47,10 +49,16 @@ final class EntryColumns<R> {
                 r -> of.apply(r).readings(),
                 "what was measured, such as anode-remaining=45 %; drip=3 1/min");
         note = Field.or("note", Shapes.anyText(), "", r -> of.apply(r).note(), "free text");
+        findings = Field.or(
+                "findings",
+                new FindingsShape(),
+                List.of(),
+                r -> of.apply(r).findings(),
+                "what the readings meant on that day: fine, watch, act or unsafe, with limit and source; written by record");
     }
 
     List<Field<R, ?>> all() {
-        return List.of(date, installation, part, rule, outcome, hours, who, readings, note);
+        return List.of(date, installation, part, rule, outcome, hours, who, readings, note, findings);
     }
 
     ServiceEntry entry(Values<R> v) {
@@ -62,6 +70,7 @@ final class EntryColumns<R> {
                 v.orNull(hours),
                 v.get(who),
                 v.get(readings),
-                v.get(note));
+                v.get(note),
+                v.get(findings));
     }
 }

@@ -19,6 +19,8 @@ import sternwright.history.TakenReading;
 public final class ReadingsShape implements Shape<List<TakenReading>> {
     private static final Pattern ONE = Pattern.compile(
             "([a-z0-9][a-z0-9._-]*)\\s*=\\s*([-+]?[0-9]+(?:\\.[0-9]+)?(?:[eE][-+]?[0-9]+)?)\\s*([^;=]*)");
+    private static final Pattern ANSWER =
+            Pattern.compile("([a-z0-9][a-z0-9._-]*)\\s*=\\s*(yes|no)", Pattern.CASE_INSENSITIVE);
 
     @Override
     public @Nullable List<TakenReading> read(Node node, Path path, Reading reading) {
@@ -40,10 +42,14 @@ public final class ReadingsShape implements Shape<List<TakenReading>> {
     /**
      * One reading.
      *
-     * @param text as {@code name=value unit}
+     * @param text as {@code name=value unit}, or {@code name=yes}
      * @return the reading, null if the text is not one
      */
     public static @Nullable TakenReading parse(String text) {
+        Matcher answer = ANSWER.matcher(text);
+        if (answer.matches()) {
+            return new TakenReading(answer.group(1), answer.group(2).equalsIgnoreCase("yes") ? 1 : 0, "1");
+        }
         Matcher m = ONE.matcher(text);
         return m.matches()
                 ? new TakenReading(
