@@ -28,7 +28,7 @@ create table sign_in_count (
 create table audit (
   id varchar(36) primary key,
   at bigint not null,
-  account_id varchar(36),
+  account_id varchar(36) not null,
   who varchar(120) not null,
   address varchar(64) not null,
   deed varchar(80) not null,

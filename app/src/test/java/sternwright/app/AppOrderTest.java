@@ -51,7 +51,7 @@ class AppOrderTest {
     @Test
     void noCycles() {
         slices().matching("sternwright.app.(*)..").should().beFreeOfCycles().check(app);
-        for (String inner : new String[] {"command", "desk"}) {
+        for (String inner : new String[] {"command", "desk", "web"}) {
             slices().matching("sternwright.app." + inner + ".(*)..")
                     .should()
                     .beFreeOfCycles()

@@ -6,6 +6,7 @@ import java.time.Clock;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
 import org.springframework.dao.DuplicateKeyException;
@@ -45,10 +46,8 @@ public class Accounts {
      */
     public boolean any() {
         if (!someoneIsThere) {
-            someoneIsThere = jdbc.sql("select count(*) from account")
-                            .query(Long.class)
-                            .single()
-                    > 0;
+            someoneIsThere =
+                    jdbc.sql("select count(*) from account").query(Long.class).single() > 0;
         }
         return someoneIsThere;
     }
@@ -71,7 +70,10 @@ public class Accounts {
      * @return the account, empty if there is none
      */
     public Optional<Account> byId(String id) {
-        return jdbc.sql(COLUMNS + "where id = ?").param(id).query(Accounts::account).optional();
+        return jdbc.sql(COLUMNS + "where id = ?")
+                .param(id)
+                .query(Accounts::account)
+                .optional();
     }
 
     /**
@@ -163,7 +165,7 @@ public class Accounts {
      */
     public void setPassword(String id, String password) {
         jdbc.sql("update account set password = ?, version = version + 1 where id = ?")
-                .params(hash.encode(password), id)
+                .params(Objects.requireNonNull(hash.encode(password)), id)
                 .update();
     }
 

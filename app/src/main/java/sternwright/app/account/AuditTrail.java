@@ -5,7 +5,6 @@ import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
-import org.jspecify.annotations.Nullable;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.core.context.SecurityContextHolder;
 import org.springframework.stereotype.Repository;
@@ -46,7 +45,7 @@ public class AuditTrail {
      */
     public void note(String deed, String subject, String detail) {
         Optional<SignedIn> person = signedIn();
-        note(person.map(SignedIn::id).orElse(null), person.map(SignedIn::fullName).orElse(""), deed, subject, detail);
+        note(person.map(SignedIn::id).orElse(""), person.map(SignedIn::fullName).orElse(""), deed, subject, detail);
     }
 
     /**
@@ -61,7 +60,7 @@ public class AuditTrail {
         note(account.id(), account.fullName(), deed, subject, detail);
     }
 
-    private void note(@Nullable String id, String who, String deed, String subject, String detail) {
+    private void note(String id, String who, String deed, String subject, String detail) {
         jdbc.sql("insert into audit (id, at, account_id, who, address, deed, subject, detail)"
                         + " values (?, ?, ?, ?, ?, ?, ?, ?)")
                 .params(
@@ -93,7 +92,8 @@ public class AuditTrail {
      * @return the lines
      */
     public List<Line> lines(int from, int most) {
-        return jdbc.sql("select at, who, address, deed, subject, detail from audit order by at desc, id limit ? offset ?")
+        return jdbc.sql(
+                        "select at, who, address, deed, subject, detail from audit order by at desc, id limit ? offset ?")
                 .params(most, from)
                 .query((row, n) -> new Line(
                         Instant.ofEpochMilli(row.getLong(1)),

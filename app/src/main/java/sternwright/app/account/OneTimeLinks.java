@@ -31,7 +31,9 @@ public class OneTimeLinks {
      */
     @Transactional
     public String make(String accountId) {
-        jdbc.sql("delete from one_time_link where account_id = ?").param(accountId).update();
+        jdbc.sql("delete from one_time_link where account_id = ?")
+                .param(accountId)
+                .update();
         String secret = SecretWords.make();
         jdbc.sql("insert into one_time_link (token_hash, account_id, expires_at, used_at) values (?, ?, ?, null)")
                 .params(SecretWords.hash(secret), accountId, clock.millis() + LIFE.toMillis())
@@ -46,7 +48,8 @@ public class OneTimeLinks {
      * @return the account; empty if the link is unknown, used or too old, or the account is locked
      */
     public Optional<Account> account(String secret) {
-        return jdbc.sql("select account_id from one_time_link where token_hash = ? and used_at is null and expires_at > ?")
+        return jdbc.sql(
+                        "select account_id from one_time_link where token_hash = ? and used_at is null and expires_at > ?")
                 .params(SecretWords.hash(secret), clock.millis())
                 .query(String.class)
                 .optional()

@@ -11,8 +11,8 @@ public final class Passwords {
     /** Most signs; longer ones only cost time. */
     public static final int LONGEST = 128;
 
-    private static final List<String> OBVIOUS =
-            List.of("password", "passwort", "123456789012", "qwertyuiop", "sternwright", "letmein", "iloveyou", "welcome");
+    private static final List<String> OBVIOUS = List.of(
+            "password", "passwort", "123456789012", "qwertyuiop", "sternwright", "letmein", "iloveyou", "welcome");
 
     /** Why a password is not taken; the words page shows it by this key. */
     public enum Refused {

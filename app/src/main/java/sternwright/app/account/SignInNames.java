@@ -1,21 +1,26 @@
 package sternwright.app.account;
 
 import org.springframework.security.core.userdetails.UserDetails;
-import org.springframework.security.core.userdetails.UserDetailsService;
 import org.springframework.security.core.userdetails.UsernameNotFoundException;
 import org.springframework.stereotype.Component;
 
 /** Finds the account of a name that somebody typed. */
 @Component
-class SignInNames implements UserDetailsService {
+public class SignInNames {
     private final Accounts accounts;
 
     SignInNames(Accounts accounts) {
         this.accounts = accounts;
     }
 
-    @Override
-    public UserDetails loadUserByUsername(String name) {
+    /**
+     * The account of a name, with the hash of its password.
+     *
+     * @param name as typed
+     * @return the account as Spring Security carries it
+     * @throws UsernameNotFoundException if there is none, or it has no password yet
+     */
+    public UserDetails of(String name) {
         Account account = accounts.byName(name).orElseThrow(() -> new UsernameNotFoundException("no such account"));
         String hash = accounts.passwordHash(account.id())
                 .orElseThrow(() -> new UsernameNotFoundException("no password was set yet"));

@@ -12,6 +12,7 @@ import picocli.CommandLine;
 import sternwright.app.command.demo.DemoCommand;
 import sternwright.app.command.due.DueCommand;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.entry.Pages;
 import sternwright.app.command.entry.Sternwright;
 import sternwright.app.command.entry.TradeWords;
 import sternwright.app.command.papers.CardCommand;
@@ -24,6 +25,7 @@ import sternwright.app.command.register.BoatsCommand;
 import sternwright.app.command.register.CheckCommand;
 import sternwright.app.command.register.NewCommand;
 import sternwright.app.command.season.SeasonCommand;
+import sternwright.app.command.serve.ServeCommand;
 import sternwright.app.command.tables.ExportCommand;
 import sternwright.app.command.tables.ImportCommand;
 import sternwright.app.command.visits.VisitsCommand;
@@ -38,6 +40,18 @@ public final class CommandProgram {
     private final LocalDate clock;
     private final PrintWriter out;
     private final PrintWriter err;
+    private final Pages pages;
+
+    /**
+     * A program without pages that has not run yet.
+     *
+     * @param clock the day the clock shows
+     * @param out where answers go
+     * @param err where complaints go
+     */
+    public CommandProgram(LocalDate clock, PrintWriter out, PrintWriter err) {
+        this(clock, out, err, Pages.NONE);
+    }
 
     /**
      * A program that has not run yet.
@@ -45,15 +59,17 @@ public final class CommandProgram {
      * @param clock the day the clock shows
      * @param out where answers go
      * @param err where complaints go
+     * @param pages opens the pages
      */
-    public CommandProgram(LocalDate clock, PrintWriter out, PrintWriter err) {
+    public CommandProgram(LocalDate clock, PrintWriter out, PrintWriter err, Pages pages) {
         this.clock = clock;
         this.out = out;
         this.err = err;
+        this.pages = pages;
     }
 
     /** The commands by their first word; only the one asked for is made, which saves time at the start. */
-    private static Map<String, Supplier<Object>> commands() {
+    private Map<String, Supplier<Object>> commands() {
         Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
         commands.put("due", DueCommand::new);
         commands.put("visits", VisitsCommand::new);
@@ -64,7 +80,8 @@ public final class CommandProgram {
         commands.put("season", SeasonCommand::new);
         commands.put("boats", BoatsCommand::new);
         commands.put("check", CheckCommand::new);
-        commands.put("demo", DemoCommand::new);
+        commands.put("demo", () -> new DemoCommand(pages));
+        commands.put("serve", () -> new ServeCommand(pages));
         commands.put("new", NewCommand::new);
         commands.put("record", RecordCommand::new);
         commands.put("hours", HoursCommand::new);

@@ -8,6 +8,7 @@ import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.entry.Pages;
 import sternwright.app.demo.InventedFolder;
 import sternwright.app.desk.demo.ShowDemo;
 import sternwright.app.desk.season.Onlooker;
@@ -26,6 +27,7 @@ import sternwright.visit.BoatAnswer;
         sortOptions = false)
 public final class DemoCommand extends Deed {
     private static final int MOST_BOATS = 3000;
+    private static final int PORT = 8080;
 
     @Option(
             names = "--folder",
@@ -47,8 +49,22 @@ public final class DemoCommand extends Deed {
     @Option(names = "--south", description = "A yard south of the equator.")
     boolean south;
 
+    @Option(names = "--serve", description = "Then open its pages at http://127.0.0.1:8080/.")
+    boolean serve;
+
+    private final Pages pages;
+
+    /**
+     * The command.
+     *
+     * @param pages opens the pages
+     */
+    public DemoCommand(Pages pages) {
+        this.pages = pages;
+    }
+
     @Override
-    public Integer call() throws IOException {
+    public Integer call() throws IOException, InterruptedException {
         if (boats < 1 || boats > MOST_BOATS) {
             throw BadInput.of("--boats", "found " + boats, "1 to " + MOST_BOATS, "");
         }
@@ -67,6 +83,18 @@ public final class DemoCommand extends Deed {
                 folder,
                 papers.map(p -> p.boat().id())
                         .orElseGet(() -> files.boats().keySet().iterator().next()));
+        if (serve) {
+            out().flush();
+            pages.open(
+                    new Pages.Ask(
+                            folder,
+                            "127.0.0.1",
+                            PORT,
+                            List.of(),
+                            false,
+                            program().asked()),
+                    out());
+        }
         return ExitStatus.DONE;
     }
 }

@@ -205,6 +205,7 @@ public final class DemoText {
                 "work done; due moves");
         table.row("  " + yard + "season", "the season, planned on from the published one");
         table.row("  " + yard + "protect " + boatId, "potentials and anodes");
+        table.row("  " + yard + "serve", "the yard in your browser, with a page for each of these");
         table.row("  " + yard + "new boat --arrangement saildrive --name \"Her Name\"", "register a boat of your own");
         table.print(out);
         out.println("  The yard is a folder of text files: open "

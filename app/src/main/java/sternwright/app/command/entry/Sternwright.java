@@ -88,6 +88,11 @@ public final class Sternwright implements Callable<Integer> {
         return date == null ? clock : date;
     }
 
+    /** The day typed, null if none was. */
+    public @Nullable LocalDate asked() {
+        return date;
+    }
+
     /** The day the clock shows: nothing that is written down can have happened after it, whatever day is asked for. */
     public LocalDate clock() {
         return clock;

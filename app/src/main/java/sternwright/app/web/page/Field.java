@@ -41,6 +41,18 @@ public record Field(
     }
 
     /**
+     * A field outside a form of its own, such as one that narrows a list.
+     *
+     * @param name its name
+     * @param label what to fill in
+     * @param value what stands in it
+     * @return the field
+     */
+    public static Field plain(String name, String label, String value) {
+        return new Field(name, label, "", value, "", "text", true, "", "", List.of());
+    }
+
+    /**
      * The same field of another kind.
      *
      * @param other text, password, date, number, email, tel, area, select or check

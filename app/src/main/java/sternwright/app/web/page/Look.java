@@ -31,7 +31,10 @@ public enum Look {
 
     /** The look of a word; the screen's own if the word is none of them. */
     static Look of(String word) {
-        return Stream.of(values()).filter(l -> l.word().equals(word)).findFirst().orElse(AUTO);
+        return Stream.of(values())
+                .filter(l -> l.word().equals(word))
+                .findFirst()
+                .orElse(AUTO);
     }
 
     /**

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpStatus;
 import org.springframework.security.core.Authentication;
 import org.springframework.security.web.csrf.CsrfToken;
 import org.springframework.web.servlet.ModelAndView;
@@ -61,6 +62,55 @@ public final class Page {
     }
 
     /**
+     * Shows a template again because what was sent cannot be taken as it is; the status says so to programs.
+     *
+     * @param chapter which entry of the index is marked
+     * @param template name under {@code jte/web} without ending
+     * @param model what it shows
+     * @return what a controller returns
+     */
+    public ModelAndView wrong(Section chapter, String template, Object model) {
+        ModelAndView shown = show(chapter, template, model);
+        shown.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+        return shown;
+    }
+
+    /**
+     * The same for a template that has no model of its own.
+     *
+     * @param chapter which entry of the index is marked
+     * @param template name under {@code jte/web} without ending
+     * @return what a controller returns
+     */
+    public ModelAndView wrong(Section chapter, String template) {
+        ModelAndView shown = show(chapter, template);
+        shown.setStatus(HttpStatus.UNPROCESSABLE_CONTENT);
+        return shown;
+    }
+
+    /**
+     * Says that somebody else changed the same thing in between; nothing was written.
+     *
+     * @param chapter which entry of the index is marked
+     * @param path where the thing can be looked at as it is now
+     * @param name what it is called
+     * @return what a controller returns
+     */
+    public ModelAndView conflict(Section chapter, String path, String name) {
+        ModelAndView shown = show(chapter, "page/conflict", new Conflict(path, name));
+        shown.setStatus(HttpStatus.CONFLICT);
+        return shown;
+    }
+
+    /**
+     * What the page of a conflict shows.
+     *
+     * @param path where the thing can be looked at as it is now
+     * @param name what it is called
+     */
+    public record Conflict(String path, String name) {}
+
+    /**
      * Goes to another page after something was done, so that loading it again does nothing twice.
      *
      * @param path a path of this program
@@ -73,10 +123,12 @@ public final class Page {
             RequestContextUtils.getOutputFlashMap(request)
                     .put(
                             Notice.NAME,
-                            new Notice(key, Arrays.stream(values).map(String::valueOf).toList()));
+                            new Notice(
+                                    key,
+                                    Arrays.stream(values).map(String::valueOf).toList()));
         }
         RedirectView view = new RedirectView(path, true, false, false);
-        view.setStatusCode(org.springframework.http.HttpStatus.SEE_OTHER);
+        view.setStatusCode(HttpStatus.SEE_OTHER);
         return new ModelAndView(view);
     }
 
@@ -136,7 +188,8 @@ public final class Page {
      * @return empty before signing in
      */
     public Optional<SignedIn> person() {
-        return request.getUserPrincipal() instanceof Authentication signed && signed.getPrincipal() instanceof SignedIn p
+        return request.getUserPrincipal() instanceof Authentication signed
+                        && signed.getPrincipal() instanceof SignedIn p
                 ? Optional.of(p)
                 : Optional.empty();
     }

@@ -16,7 +16,7 @@ import org.springframework.web.servlet.config.annotation.ResourceHandlerRegistry
 import org.springframework.web.servlet.config.annotation.WebMvcConfigurer;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import org.springframework.web.servlet.resource.VersionResourceResolver;
-import sternwright.app.desk.OpenYard;
+import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.problem.BadInput;
 
 /** Puts the pages together: controllers get their {@link Page}, browsers their files. */

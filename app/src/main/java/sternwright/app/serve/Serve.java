@@ -1,0 +1,144 @@
+package sternwright.app.serve;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.HashMap;
+import java.util.Map;
+import java.util.Objects;
+import java.util.stream.Collectors;
+import org.springframework.boot.SpringApplication;
+import org.springframework.boot.WebApplicationType;
+import org.springframework.boot.web.server.PortInUseException;
+import org.springframework.boot.web.server.context.WebServerApplicationContext;
+import org.springframework.context.ConfigurableApplicationContext;
+import sternwright.app.account.Accounts;
+import sternwright.app.files.FolderLayout;
+import sternwright.app.files.problem.BadInput;
+
+/** Opens the pages of a yard. */
+public final class Serve {
+    private static final SecureRandom RANDOM = new SecureRandom();
+
+    /** No letters or figures that are taken for others. */
+    private static final String CODE_SIGNS = "ABCDEFGHJKMNPQRSTUVWXYZ23456789";
+
+    private static final int CODE_LENGTH = 12;
+
+    private final ConfigurableApplicationContext running;
+    private final ServeAsk ask;
+
+    private Serve(ConfigurableApplicationContext running, ServeAsk ask) {
+        this.running = running;
+        this.ask = ask;
+    }
+
+    /**
+     * Opens the pages and stays until the program is ended.
+     *
+     * @param ask how
+     * @param out where the address is said
+     * @throws BadInput if the folder is no yard or the port is taken
+     * @throws IOException if the disk refuses
+     * @throws InterruptedException if the program is told to end
+     */
+    public static void untilEnded(ServeAsk ask, PrintWriter out) throws IOException, InterruptedException {
+        String code = ask.thisMachineOnly() ? "" : code();
+        Serve serve = start(ask, code);
+        out.println("The pages of " + ask.folder() + " are open at " + serve.address());
+        if (!serve.running.getBean(Accounts.class).any()) {
+            out.println("Open them now: they ask for the owner's account first."
+                    + (code.isEmpty() ? "" : " The code to type there is " + code));
+        }
+        out.println("Ctrl+C closes them.");
+        out.flush();
+        Thread.currentThread().join();
+    }
+
+    /**
+     * Opens the pages.
+     *
+     * @param ask how
+     * @param code the code that the first start asks for, empty for none
+     * @return the running pages
+     * @throws BadInput if the folder is no yard or the port is taken
+     * @throws IOException if the disk refuses
+     */
+    public static Serve start(ServeAsk ask, String code) throws IOException {
+        FolderLayout.of(ask.folder());
+        Path own = Files.createDirectories(ask.folder().resolve(".desk"));
+        Map<String, Object> settings = new HashMap<>();
+        settings.put("server.address", ask.address());
+        settings.put("server.port", Integer.toString(ask.port()));
+        settings.put("sternwright.folder", ask.folder().toString());
+        settings.put("sternwright.hosts", ask.behindProxy() ? "" : hosts(ask));
+        settings.put("sternwright.first-start-code", code);
+        settings.put("spring.datasource.url", sqlite(own.resolve("accounts.db")));
+        settings.put("server.forward-headers-strategy", ask.behindProxy() ? "native" : "none");
+        String today = ask.today();
+        if (today != null) {
+            settings.put("sternwright.today", today);
+        }
+        SpringApplication application = new SpringApplication(ServeApplication.class);
+        application.setWebApplicationType(WebApplicationType.SERVLET);
+        application.setDefaultProperties(settings);
+        try {
+            return new Serve(application.run(), ask);
+        } catch (PortInUseException taken) {
+            throw BadInput.of(
+                    "--port",
+                    "port " + taken.getPort() + " is in use",
+                    "a free port",
+                    "Give another one, or 0 for any.");
+        }
+    }
+
+    /**
+     * Where the pages are.
+     *
+     * @return such as http://127.0.0.1:8080/
+     */
+    public String address() {
+        int port = Objects.requireNonNull(((WebServerApplicationContext) running).getWebServer())
+                .getPort();
+        String host = ask.address().contains(":") ? "[" + ask.address() + "]" : ask.address();
+        return "http://" + (host.equals("0.0.0.0") ? LocalNames.first() : host) + ":" + port + "/";
+    }
+
+    /**
+     * The parts of the running program, for tests.
+     *
+     * @param kind the kind of part
+     * @param <T> the kind of part
+     * @return the one part of that kind
+     */
+    public <T> T part(Class<T> kind) {
+        return running.getBean(kind);
+    }
+
+    /** Closes the pages. */
+    public void close() {
+        running.close();
+    }
+
+    /** Every write waits for the disk, so that what was said to be done is done; writers queue instead of failing. */
+    private static String sqlite(Path file) {
+        return "jdbc:sqlite:" + file.toAbsolutePath()
+                + "?journal_mode=WAL&synchronous=FULL&foreign_keys=true&busy_timeout=5000&transaction_mode=IMMEDIATE";
+    }
+
+    private static String hosts(ServeAsk ask) {
+        return ask.thisMachineOnly()
+                ? "localhost,127.0.0.1,[::1],::1"
+                : LocalNames.all(ask.names()).stream().collect(Collectors.joining(","));
+    }
+
+    private static String code() {
+        String signs = RANDOM.ints(CODE_LENGTH, 0, CODE_SIGNS.length())
+                .mapToObj(i -> String.valueOf(CODE_SIGNS.charAt(i)))
+                .collect(Collectors.joining());
+        return signs.substring(0, 4) + "-" + signs.substring(4, 8) + "-" + signs.substring(8);
+    }
+}

@@ -1,0 +1,50 @@
+package sternwright.app.serve;
+
+import java.nio.file.Path;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.util.Set;
+import org.springframework.beans.factory.annotation.Value;
+import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.ComponentScan;
+import org.springframework.context.annotation.Configuration;
+import sternwright.app.desk.open.OpenYard;
+import sternwright.app.web.access.FirstStartCode;
+import sternwright.app.web.access.KnownHosts;
+
+/** Everything the pages need, put together by Spring. Only {@code sternwright serve} loads it. */
+@Configuration(proxyBeanMethods = false)
+@EnableAutoConfiguration
+@ComponentScan({"sternwright.app.account", "sternwright.app.web", "sternwright.app.api"})
+public class ServeApplication {
+    /** The clock; with a day given it stands at that day's noon, so that a demonstration can be repeated. */
+    @Bean
+    static Clock clock(@Value("${sternwright.today:}") String today) {
+        ZoneId zone = ZoneId.systemDefault();
+        return today.isEmpty()
+                ? Clock.system(zone)
+                : Clock.offset(
+                        Clock.system(zone),
+                        java.time.Duration.between(
+                                java.time.Instant.now().atZone(zone),
+                                LocalDate.parse(today).atTime(LocalTime.NOON).atZone(zone)));
+    }
+
+    @Bean
+    static OpenYard openYard(@Value("${sternwright.folder}") Path folder, Clock clock) {
+        return new OpenYard(folder, clock);
+    }
+
+    @Bean
+    static KnownHosts knownHosts(@Value("${sternwright.hosts:}") Set<String> names) {
+        return new KnownHosts(names);
+    }
+
+    @Bean
+    static FirstStartCode firstStartCode(@Value("${sternwright.first-start-code:}") String code) {
+        return new FirstStartCode(code);
+    }
+}

@@ -1,0 +1,104 @@
+package sternwright.app.web.access;
+
+import jakarta.servlet.DispatcherType;
+import java.util.List;
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import org.springframework.security.authentication.AuthenticationProvider;
+import org.springframework.security.authentication.dao.DaoAuthenticationProvider;
+import org.springframework.security.config.annotation.method.configuration.EnableMethodSecurity;
+import org.springframework.security.config.annotation.web.builders.HttpSecurity;
+import org.springframework.security.config.annotation.web.configuration.EnableWebSecurity;
+import org.springframework.security.config.annotation.web.configurers.HeadersConfigurer;
+import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
+import org.springframework.security.crypto.password.PasswordEncoder;
+import org.springframework.security.web.SecurityFilterChain;
+import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
+import org.springframework.security.web.firewall.HttpFirewall;
+import org.springframework.security.web.firewall.StrictHttpFirewall;
+import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
+import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
+import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import sternwright.app.account.Accounts;
+import sternwright.app.account.SignInLimit;
+import sternwright.app.account.SignInNames;
+
+/** Guards every page. What is not opened here by name is for people who have signed in. */
+@Configuration(proxyBeanMethods = false)
+@EnableWebSecurity
+@EnableMethodSecurity(prePostEnabled = false, jsr250Enabled = true)
+public class Access {
+    /** What may be asked for without signing in. */
+    public static final List<String> OPEN = List.of(
+            "/assets/**",
+            "/font/**",
+            "/favicon.ico",
+            "/health",
+            "/error",
+            "/look",
+            "/sign-in",
+            "/first-start",
+            "/password/*");
+
+    /** No script, style, picture or frame from anywhere else, and none written into a page. */
+    static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"
+            + " font-src 'self'; connect-src 'self'; manifest-src 'self'; worker-src 'self'; form-action 'self';"
+            + " base-uri 'none'; frame-ancestors 'none'";
+
+    /** Argon2id with 19 MiB, two passes and one lane (OWASP, Password Storage Cheat Sheet). */
+    @Bean
+    static PasswordEncoder passwordHash() {
+        return new Argon2PasswordEncoder(16, 32, 1, 19 * 1024, 2);
+    }
+
+    @Bean
+    static AuthenticationProvider signingIn(SignInNames names, PasswordEncoder hash) {
+        DaoAuthenticationProvider provider = new DaoAuthenticationProvider(names::of);
+        provider.setPasswordEncoder(hash);
+        // Whether an account is locked is told to nobody who does not know its password.
+        provider.setPreAuthenticationChecks(account -> {});
+        provider.setPostAuthenticationChecks(new StillOpen());
+        return provider;
+    }
+
+    @Bean
+    static HttpFirewall firewall(KnownHosts hosts) {
+        StrictHttpFirewall firewall = new StrictHttpFirewall();
+        firewall.setAllowedHostnames(hosts::knows);
+        firewall.setAllowedHttpMethods(List.of("GET", "HEAD", "POST", "PUT", "PATCH", "DELETE"));
+        return firewall;
+    }
+
+    @Bean
+    static SecurityFilterChain pages(HttpSecurity http, Accounts accounts, SignInLimit limit) {
+        SignInOutcome outcome = new SignInOutcome(limit);
+        http.authorizeHttpRequests(may -> may.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
+                .permitAll()
+                .requestMatchers(OPEN.toArray(String[]::new))
+                .permitAll()
+                .anyRequest()
+                .authenticated());
+        http.formLogin(form -> form.loginPage("/sign-in")
+                .usernameParameter("name")
+                .passwordParameter("password")
+                .successHandler(outcome)
+                .failureHandler(outcome));
+        http.logout(
+                out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in").deleteCookies("sternwright"));
+        http.exceptionHandling(e -> e.authenticationEntryPoint(new AskWhoItIs()));
+        http.addFilterBefore(new FirstStartFilter(accounts), UsernamePasswordAuthenticationFilter.class);
+        http.addFilterBefore(new SignInLimitFilter(limit), UsernamePasswordAuthenticationFilter.class);
+        http.headers(Access::headers);
+        return http.build();
+    }
+
+    private static void headers(HeadersConfigurer<HttpSecurity> headers) {
+        headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY));
+        headers.frameOptions(frame -> frame.deny());
+        headers.referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN));
+        headers.permissionsPolicyHeader(
+                policy -> policy.policy("camera=(), geolocation=(), microphone=(), payment=(), usb=()"));
+        headers.crossOriginOpenerPolicy(policy -> policy.policy(CrossOriginOpenerPolicy.SAME_ORIGIN));
+        headers.crossOriginResourcePolicy(policy -> policy.policy(CrossOriginResourcePolicy.SAME_ORIGIN));
+    }
+}

@@ -1,0 +1,13 @@
+package sternwright.app.web.access;
+
+import jakarta.annotation.security.RolesAllowed;
+import java.lang.annotation.ElementType;
+import java.lang.annotation.Retention;
+import java.lang.annotation.RetentionPolicy;
+import java.lang.annotation.Target;
+
+/** May be called by manager and office. */
+@Retention(RetentionPolicy.RUNTIME)
+@Target({ElementType.METHOD, ElementType.TYPE})
+@RolesAllowed({"MANAGER", "OFFICE"})
+public @interface ForOffice {}
