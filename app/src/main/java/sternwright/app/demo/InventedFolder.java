@@ -19,7 +19,6 @@ import sternwright.app.files.kind.ResourcesShape;
 import sternwright.app.files.kind.YardShape;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
-import sternwright.app.files.safe.StagedFiles;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
@@ -27,6 +26,9 @@ import sternwright.app.files.shape.YamlText;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.SeasonSheets;
+import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.app.files.template.BoatText;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
@@ -72,38 +74,54 @@ public final class InventedFolder {
      */
     public InventedYard write(Path root, int boats, LocalDate today, long seed) throws IOException {
         refuseFilled(root);
-        InventedYard made = make(boats, today, seed);
         Files.createDirectories(root);
-        FolderLayout layout = new FolderLayout(root);
-        StagedFiles files = new StagedFiles(root);
-        files.put(layout.yard(), yardText());
-        files.put(layout.berths(), text(folder() + "berths.yaml"));
-        files.put(root.resolve("programmes").resolve("own.yaml"), text("own-programme.yaml"));
-        season(root, files, made, today, seed);
-        for (Boat boat : made.boats()) {
-            files.put(layout.boat(boat.id()), boatText(boat));
-            BoatHistory history = Objects.requireNonNull(made.histories().get(boat.id()));
-            files.put(layout.history(boat.id()), HistorySheet.ONE_BOAT.write(history.entries()));
-            files.put(layout.hours(boat.id()), HoursSheet.ONE_BOAT.write(history.meter()));
+        return write(new FolderShelf(root), boats, today, seed);
+    }
+
+    /**
+     * Makes the yard and writes it where there is none.
+     *
+     * @param shelf where its texts shall be kept
+     * @param boats how many boats
+     * @param today the day after the last one of the past
+     * @param seed the same seed and day give the same yard
+     * @return what was written
+     * @throws IOException if the keeper refuses; then nothing was written
+     */
+    public InventedYard write(Shelf shelf, int boats, LocalDate today, long seed) throws IOException {
+        InventedYard made = make(boats, today, seed);
+        try (Writing writing = shelf.write("an invented yard")) {
+            put(writing, made, today, seed);
+            writing.commit();
         }
-        files.commit();
         return made;
     }
 
+    private void put(Writing files, InventedYard made, LocalDate today, long seed) {
+        files.put(FolderLayout.YARD, yardText());
+        files.put(FolderLayout.BERTHS, text(folder() + "berths.yaml"));
+        files.put(FolderLayout.PROGRAMMES + "/own.yaml", text("own-programme.yaml"));
+        season(files, made, today, seed);
+        for (Boat boat : made.boats()) {
+            files.put(FolderLayout.boat(boat.id()), boatText(boat));
+            BoatHistory history = Objects.requireNonNull(made.histories().get(boat.id()));
+            files.put(FolderLayout.history(boat.id()), HistorySheet.ONE_BOAT.write(history.entries()));
+            files.put(FolderLayout.hours(boat.id()), HoursSheet.ONE_BOAT.write(history.meter()));
+        }
+    }
+
     /** What the season is planned with. */
-    private void season(Path root, StagedFiles files, InventedYard made, LocalDate today, long seed) {
+    private void season(Writing files, InventedYard made, LocalDate today, long seed) {
         InventedResources invented = new InventedResources(yard(today).season(), today, seed);
         Resources resources = invented.resources(made.boats());
         files.put(
-                root.resolve(SeasonFolder.RESOURCES),
+                SeasonFolder.RESOURCES,
                 "# Invented hoists, places and people.\n"
                         + YamlText.of(ResourcesShape.RESOURCES.write(resources), YamlText.NONE));
         files.put(
-                root.resolve(SeasonFolder.TIDES),
+                SeasonFolder.TIDES,
                 SeasonSheets.TIDES.write(InventedTides.between(today.minusMonths(1), today.plusMonths(26))));
-        files.put(
-                root.resolve(SeasonFolder.DATES),
-                SeasonSheets.DATES.write(invented.dates(made.boats(), made.histories(), today)));
+        files.put(SeasonFolder.DATES, SeasonSheets.DATES.write(invented.dates(made.boats(), made.histories(), today)));
     }
 
     /**

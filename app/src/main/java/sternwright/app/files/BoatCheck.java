@@ -123,14 +123,10 @@ final class BoatCheck {
     }
 
     /** Lines of history and hours that no rule, part or engine answers to; they are kept and said. */
-    List<Problem> history(
-            FolderLayout layout,
-            Boat boat,
-            List<Sheet.Row<ServiceEntry>> entries,
-            List<Sheet.Row<MeterReading>> hours) {
+    List<Problem> history(Boat boat, List<Sheet.Row<ServiceEntry>> entries, List<Sheet.Row<MeterReading>> hours) {
         List<Problem> remarks = new ArrayList<>();
         Set<String> refs = refs(boat);
-        String history = layout.name(layout.history(boat.id()));
+        String history = FolderLayout.history(boat.id());
         for (Sheet.Row<ServiceEntry> row : entries) {
             ServiceEntry e = row.value();
             if (!refs.contains(e.part().toString())) {
@@ -142,7 +138,7 @@ final class BoatCheck {
         }
         Set<String> engines =
                 boat.installations().stream().map(Installation::id).collect(Collectors.toSet());
-        String meter = layout.name(layout.hours(boat.id()));
+        String meter = FolderLayout.hours(boat.id());
         for (Sheet.Row<MeterReading> row : hours) {
             String engine = row.value().installationId();
             if (!engines.contains(engine)) {

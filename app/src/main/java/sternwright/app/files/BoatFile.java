@@ -1,7 +1,5 @@
 package sternwright.app.files;
 
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,19 +31,19 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
     /** Reads boat, history and hours; safe to call side by side. */
     static BoatFile read(FolderLayout layout, String id, LocalDate latest, BoatCheck check) {
         Problems problems = new Problems();
-        Path file = layout.boat(id);
+        String file = FolderLayout.boat(id);
         String text = layout.text(file, problems);
         List<Problem> found = new ArrayList<>();
-        Yaml.Read<Boat> read =
-                text == null ? null : Yaml.read(text, BoatShape.BOAT, new Reading(layout.name(file), latest), found);
+        Yaml.Read<Boat> read = text == null ? null : Yaml.read(text, BoatShape.BOAT, new Reading(file, latest), found);
         if (read != null) {
-            found.addAll(check.problems(layout.name(file), id, read));
+            found.addAll(check.problems(file, id, read));
         }
         List<Sheet.Row<ServiceEntry>> entries =
-                rows(layout, layout.history(id), HistorySheet.ONE_BOAT, latest, problems);
-        List<Sheet.Row<MeterReading>> hours = rows(layout, layout.hours(id), HoursSheet.ONE_BOAT, latest, problems);
+                rows(layout, FolderLayout.history(id), HistorySheet.ONE_BOAT, latest, problems);
+        List<Sheet.Row<MeterReading>> hours =
+                rows(layout, FolderLayout.hours(id), HoursSheet.ONE_BOAT, latest, problems);
         problems.noteAll(found);
-        List<Problem> remarks = read == null ? List.of() : check.history(layout, read.value(), entries, hours);
+        List<Problem> remarks = read == null ? List.of() : check.history(read.value(), entries, hours);
         return new BoatFile(
                 Optional.ofNullable(read).map(Yaml.Read::value),
                 new BoatHistory(id, values(entries), values(hours)),
@@ -58,8 +56,8 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
     }
 
     private static <R> List<Sheet.Row<R>> rows(
-            FolderLayout layout, Path file, Sheet<R> sheet, LocalDate latest, Problems problems) {
-        if (!Files.exists(file)) {
+            FolderLayout layout, String file, Sheet<R> sheet, LocalDate latest, Problems problems) {
+        if (!layout.holds(file)) {
             return List.of();
         }
         String text = layout.text(file, problems);
@@ -67,7 +65,7 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
             return List.of();
         }
         List<Problem> found = new ArrayList<>();
-        List<Sheet.Row<R>> rows = sheet.read(text, new Reading(layout.name(file), latest), found);
+        List<Sheet.Row<R>> rows = sheet.read(text, new Reading(file, latest), found);
         problems.noteAll(found);
         return rows;
     }

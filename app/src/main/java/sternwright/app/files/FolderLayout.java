@@ -2,23 +2,36 @@ package sternwright.app.files;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.charset.MalformedInputException;
+import java.nio.charset.CharacterCodingException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.problem.Problems;
+import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Shelf;
 
 /**
- * Which file of a yard's folder holds what.
+ * Which text of a yard holds what.
  *
- * @param root the folder
+ * @param shelf where the texts are kept
  */
-public record FolderLayout(Path root) {
+public record FolderLayout(Shelf shelf) {
+    /** The yard itself. */
+    public static final String YARD = "yard.yaml";
+    /** The berths. */
+    public static final String BERTHS = "berths.yaml";
+    /** The yard's own kinds of part; may be missing. */
+    public static final String CATALOGUE = "catalogue.yaml";
+    /** Where the yard's own programmes stand. */
+    public static final String PROGRAMMES = "programmes";
+
+    private static final String BOATS = "boats";
     private static final String YAML = ".yaml";
+    private static final String MAKE_ONE =
+            "Name the yard with --yard FOLDER, or make one with \"sternwright new yard FOLDER\".";
 
     /**
      * The folder of a yard that is there.
@@ -28,54 +41,35 @@ public record FolderLayout(Path root) {
      * @throws BadInput if the folder is not a yard
      */
     public static FolderLayout of(Path root) {
-        FolderLayout layout = new FolderLayout(root);
-        if (!Files.isDirectory(root)) {
-            throw BadInput.of(root.toString(), "there is no such folder", "a yard's folder", MAKE_ONE);
+        return of(new FolderShelf(root));
+    }
+
+    /**
+     * A yard that is there.
+     *
+     * @param shelf where its texts are kept
+     * @return its layout
+     * @throws BadInput if it is not a yard
+     */
+    public static FolderLayout of(Shelf shelf) {
+        if (shelf instanceof FolderShelf folder && !Files.isDirectory(folder.root())) {
+            throw BadInput.of(shelf.place(), "there is no such folder", "a yard's folder", MAKE_ONE);
         }
-        if (!Files.isRegularFile(layout.yard())) {
-            throw BadInput.of(root.toString(), "this folder is not a yard: it has no yard.yaml", "", MAKE_ONE);
+        FolderLayout layout = new FolderLayout(shelf);
+        if (!layout.holds(YARD)) {
+            throw BadInput.of(shelf.place(), "this folder is not a yard: it has no yard.yaml", "", MAKE_ONE);
         }
         return layout;
     }
 
-    private static final String MAKE_ONE =
-            "Name the yard with --yard FOLDER, or make one with \"sternwright new yard FOLDER\".";
-
     /**
-     * The yard itself.
-     *
-     * @return {@code yard.yaml}
-     */
-    public Path yard() {
-        return root.resolve("yard.yaml");
-    }
-
-    /**
-     * The berths.
-     *
-     * @return {@code berths.yaml}
-     */
-    public Path berths() {
-        return root.resolve("berths.yaml");
-    }
-
-    /**
-     * The yard's own kinds of part; may be missing.
-     *
-     * @return {@code catalogue.yaml}
-     */
-    public Path catalogue() {
-        return root.resolve("catalogue.yaml");
-    }
-
-    /**
-     * The file of a boat.
+     * The text of a boat.
      *
      * @param id the boat
      * @return {@code boats/ID.yaml}
      */
-    public Path boat(String id) {
-        return root.resolve("boats").resolve(id + YAML);
+    public static String boat(String id) {
+        return BOATS + "/" + id + YAML;
     }
 
     /**
@@ -84,8 +78,8 @@ public record FolderLayout(Path root) {
      * @param id the boat
      * @return {@code history/ID.csv}
      */
-    public Path history(String id) {
-        return root.resolve("history").resolve(id + ".csv");
+    public static String history(String id) {
+        return "history/" + id + ".csv";
     }
 
     /**
@@ -94,75 +88,72 @@ public record FolderLayout(Path root) {
      * @param id the boat
      * @return {@code hours/ID.csv}
      */
-    public Path hours(String id) {
-        return root.resolve("hours").resolve(id + ".csv");
+    public static String hours(String id) {
+        return "hours/" + id + ".csv";
     }
 
     /**
      * The yard's own programmes.
      *
-     * @return files in the order of their names
+     * @return names of texts in order
      */
-    public List<Path> programmes() {
-        return list(root.resolve("programmes"));
+    public List<String> programmes() {
+        return list(PROGRAMMES);
     }
 
     /**
-     * The boats there are files of.
+     * The boats there are texts of.
      *
      * @return ids in order
      */
     public List<String> boatIds() {
-        return list(root.resolve("boats")).stream().map(FolderLayout::bareName).toList();
+        return list(BOATS).stream()
+                .map(n -> n.substring(BOATS.length() + 1, n.length() - YAML.length()))
+                .toList();
     }
 
-    /**
-     * A file as the person knows it.
-     *
-     * @param file a file in the folder
-     * @return its name relative to the folder
-     */
-    public String name(Path file) {
-        return root.relativize(file).toString();
-    }
-
-    private static String bareName(Path file) {
-        String name = String.valueOf(file.getFileName());
-        return name.substring(0, name.length() - YAML.length());
-    }
-
-    private static List<Path> list(Path folder) {
-        if (!Files.isDirectory(folder)) {
-            return List.of();
-        }
-        try (Stream<Path> files = Files.list(folder)) {
-            return files.filter(f -> f.toString().endsWith(YAML)
-                            && !String.valueOf(f.getFileName()).startsWith("."))
-                    .sorted()
-                    .toList();
+    private List<String> list(String folder) {
+        try {
+            return shelf.names(folder).stream().filter(n -> n.endsWith(YAML)).toList();
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot list " + folder, e);
+            throw new UncheckedIOException("cannot list " + folder + " of " + shelf.place(), e);
         }
     }
 
     /**
-     * Reads a file whole.
+     * Whether there is a text of this name.
      *
-     * @param file the file
+     * @param name of the text
+     * @return true if there is
+     */
+    boolean holds(String name) {
+        try {
+            return shelf.holds(name);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot look for " + name + " in " + shelf.place(), e);
+        }
+    }
+
+    /**
+     * Reads a text whole.
+     *
+     * @param name of the text
      * @param problems takes what is wrong
      * @return its text, null if it is missing or not UTF-8
      */
     @Nullable
-    String text(Path file, Problems problems) {
+    String text(String name, Problems problems) {
         try {
-            return Files.readString(file);
-        } catch (java.nio.file.NoSuchFileException missing) {
-            problems.note(new Problem(
-                    name(file), 0, "", "the file is missing", "", "Write it; docs/file-formats.md says how."));
-        } catch (MalformedInputException notText) {
-            problems.note(new Problem(name(file), 0, "", "not UTF-8 text", "", "Save it as UTF-8."));
+            String text = shelf.text(name).orElse(null);
+            if (text == null) {
+                problems.note(new Problem(
+                        name, 0, "", "the file is missing", "", "Write it; docs/file-formats.md says how."));
+            }
+            return text;
+        } catch (CharacterCodingException notText) {
+            problems.note(new Problem(name, 0, "", "not UTF-8 text", "", "Save it as UTF-8."));
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot read " + file, e);
+            throw new UncheckedIOException("cannot read " + name + " in " + shelf.place(), e);
         }
         return null;
     }

@@ -1,6 +1,7 @@
 package sternwright.app.files;
 
-import java.nio.file.Files;
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -14,6 +15,8 @@ import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Yaml;
 import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.sheet.Sheet;
+import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.season.dated.Away;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.SeasonRequest.HoistDown;
@@ -55,7 +58,24 @@ public final class SeasonFolder {
      * @throws sternwright.app.files.problem.BadInput with every problem of every file
      */
     public static SeasonFiles read(Path root, LocalDate latest) {
-        return new SeasonFolder(FolderLayout.of(root), latest).read();
+        return read(FolderLayout.of(root).shelf(), latest);
+    }
+
+    /**
+     * Reads what is said of the season.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param latest the last day on which anything can have happened
+     * @return all that they say
+     * @throws sternwright.app.files.problem.BadInput with every problem of every text
+     */
+    public static SeasonFiles read(Shelf shelf, LocalDate latest) {
+        try {
+            FolderLayout.of(shelf);
+            return new SeasonFolder(new FolderLayout(shelf.still()), latest).read();
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + shelf.place(), e);
+        }
     }
 
     private SeasonFiles read() {
@@ -78,11 +98,11 @@ public final class SeasonFolder {
     /**
      * Who is away and which hoist is down, as it is written down.
      *
-     * @param root the yard's folder
-     * @return lines in their order; empty if there is no such file
+     * @param shelf where the yard's texts are kept
+     * @return lines in their order; empty if there is no such text
      */
-    public static List<Away> away(Path root) {
-        SeasonFolder folder = new SeasonFolder(FolderLayout.of(root), LocalDate.MAX);
+    public static List<Away> away(Shelf shelf) {
+        SeasonFolder folder = new SeasonFolder(FolderLayout.of(shelf), LocalDate.MAX);
         List<Away> away = values(folder.rows(AWAY, SeasonSheets.AWAY));
         folder.problems.stopIfAny();
         return away;
@@ -91,6 +111,30 @@ public final class SeasonFolder {
     /**
      * A plan that was published or kept.
      *
+     * @param shelf where the yard's texts are kept
+     * @param name of the plan, such as {@link #PLAN}
+     * @param latest the last day on which anything can have happened
+     * @return its operations
+     * @throws sternwright.app.files.problem.BadInput if it is not there or wrong
+     */
+    public static List<Published> plan(Shelf shelf, String name, LocalDate latest) {
+        return plan(FolderLayout.of(shelf), name, latest);
+    }
+
+    private static List<Published> plan(FolderLayout layout, String name, LocalDate latest) {
+        SeasonFolder folder = new SeasonFolder(layout, latest);
+        String text = folder.layout.text(name, folder.problems);
+        List<Problem> found = new ArrayList<>();
+        List<Published> plan =
+                text == null ? List.of() : values(SeasonSheets.PLAN.read(text, new Reading(name, latest), found));
+        folder.problems.noteAll(found);
+        folder.problems.stopIfAny();
+        return plan;
+    }
+
+    /**
+     * A plan that was kept as a file anywhere.
+     *
      * @param root the yard's folder
      * @param file the plan; relative names are of the yard's folder
      * @param latest the last day on which anything can have happened
@@ -98,15 +142,10 @@ public final class SeasonFolder {
      * @throws sternwright.app.files.problem.BadInput if it is not there or wrong
      */
     public static List<Published> plan(Path root, Path file, LocalDate latest) {
-        SeasonFolder folder = new SeasonFolder(FolderLayout.of(root), latest);
-        String text = folder.layout.text(root.resolve(file), folder.problems);
-        List<Problem> found = new ArrayList<>();
-        List<Published> plan = text == null
-                ? List.of()
-                : values(SeasonSheets.PLAN.read(text, new Reading(file.toString(), latest), found));
-        folder.problems.noteAll(found);
-        folder.problems.stopIfAny();
-        return plan;
+        Path at = root.resolve(file).toAbsolutePath();
+        Path in = at.getParent();
+        FolderShelf folder = new FolderShelf(in == null ? at : in);
+        return plan(new FolderLayout(folder), String.valueOf(at.getFileName()), latest);
     }
 
     private void known(Sheet.Row<Away> row, Resources resources) {
@@ -147,8 +186,7 @@ public final class SeasonFolder {
             sternwright.yard.resource.SeasonPrices.USUAL);
 
     private @Nullable Resources resources() {
-        Path file = layout.root().resolve(RESOURCES);
-        if (!Files.exists(file)) {
+        if (!layout.holds(RESOURCES)) {
             problems.note(new Problem(
                     RESOURCES,
                     0,
@@ -158,25 +196,23 @@ public final class SeasonFolder {
                     "Write it; docs/file-formats.md says how, and the demo's yard has one to copy."));
             return null;
         }
-        String text = layout.text(file, problems);
+        String text = layout.text(RESOURCES, problems);
         if (text == null) {
             return null;
         }
         List<Problem> found = new ArrayList<>();
-        Yaml.Read<Resources> read =
-                Yaml.read(text, ResourcesShape.RESOURCES, new Reading(layout.name(file), latest), found);
+        Yaml.Read<Resources> read = Yaml.read(text, ResourcesShape.RESOURCES, new Reading(RESOURCES, latest), found);
         problems.noteAll(found);
         return read == null ? null : read.value();
     }
 
     private <R> List<Sheet.Row<R>> rows(String name, Sheet<R> sheet) {
-        Path file = layout.root().resolve(name);
-        String text = Files.exists(file) ? layout.text(file, problems) : null;
+        String text = layout.holds(name) ? layout.text(name, problems) : null;
         if (text == null) {
             return List.of();
         }
         List<Problem> found = new ArrayList<>();
-        List<Sheet.Row<R>> rows = sheet.read(text, new Reading(layout.name(file), latest), found);
+        List<Sheet.Row<R>> rows = sheet.read(text, new Reading(name, latest), found);
         problems.noteAll(found);
         return rows;
     }

@@ -2,7 +2,6 @@ package sternwright.app.files;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
@@ -24,11 +23,11 @@ import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.problem.Problems;
-import sternwright.app.files.safe.StagedFiles;
-import sternwright.app.files.safe.YardLock;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Shape;
 import sternwright.app.files.shape.Yaml;
+import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.boat.PartCatalogue;
@@ -56,7 +55,19 @@ public final class YardFolder {
      * @throws BadInput with every problem of every file
      */
     public static YardFiles all(Path root, LocalDate latest) {
-        FolderLayout layout = layout(root);
+        return all(new FolderShelf(root), latest);
+    }
+
+    /**
+     * Reads everything.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param latest the last day on which anything can have happened
+     * @return all that it says
+     * @throws BadInput with every problem of every text
+     */
+    public static YardFiles all(Shelf shelf, LocalDate latest) {
+        FolderLayout layout = layout(shelf);
         return new YardFolder(layout, latest).read(layout.boatIds());
     }
 
@@ -70,7 +81,20 @@ public final class YardFolder {
      * @throws BadInput with every problem, among them boats that are not there
      */
     public static YardFiles only(Path root, Collection<String> boatIds, LocalDate latest) {
-        FolderLayout layout = layout(root);
+        return only(new FolderShelf(root), boatIds, latest);
+    }
+
+    /**
+     * Reads some boats and what they refer to.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param boatIds the boats
+     * @param latest the last day on which anything can have happened
+     * @return what it says of those boats
+     * @throws BadInput with every problem, among them boats that are not there
+     */
+    public static YardFiles only(Shelf shelf, Collection<String> boatIds, LocalDate latest) {
+        FolderLayout layout = layout(shelf);
         List<String> known = layout.boatIds();
         List<Problem> unknown = boatIds.stream()
                 .filter(id -> !known.contains(id))
@@ -82,26 +106,18 @@ public final class YardFolder {
         return new YardFolder(layout, latest).read(boatIds.stream().distinct().toList());
     }
 
-    private static FolderLayout layout(Path root) {
-        FolderLayout layout = FolderLayout.of(root);
-        if (StagedFiles.unfinished(root)) {
-            finish(root);
-        }
-        return layout;
-    }
-
-    private static void finish(Path root) {
+    private static FolderLayout layout(Shelf shelf) {
+        FolderLayout.of(shelf);
         try {
-            YardLock.take(root).close();
+            return new FolderLayout(shelf.still());
         } catch (IOException e) {
-            throw new UncheckedIOException("cannot finish what was being written in " + root, e);
+            throw new UncheckedIOException("cannot read " + shelf.place(), e);
         }
     }
 
     /**
      * Proves that a boat's file would be right before it is written.
      *
-     * @param layout where it will stand
      * @param yard what the rest of the folder says
      * @param id the boat
      * @param text of its file
@@ -109,10 +125,10 @@ public final class YardFolder {
      * @return the boat
      * @throws BadInput with everything that is wrong
      */
-    public static Boat proveBoat(FolderLayout layout, YardFiles yard, String id, String text, LocalDate latest) {
+    public static Boat proveBoat(YardFiles yard, String id, String text, LocalDate latest) {
         BoatCheck check =
                 new BoatCheck(yard.yard(), yard.berths().keySet(), yard.catalogue(), yard.generic(), yard.programmes());
-        String name = layout.name(layout.boat(id));
+        String name = FolderLayout.boat(id);
         List<Problem> problems = new ArrayList<>();
         Yaml.Read<Boat> read = Yaml.read(text, BoatShape.BOAT, new Reading(name, latest), problems);
         if (read != null) {
@@ -125,8 +141,8 @@ public final class YardFolder {
     }
 
     private YardFiles read(List<String> boatIds) {
-        Yaml.Read<Yard> yard = yaml(layout.yard(), YardShape.YARD);
-        Yaml.Read<List<Berth>> berths = yaml(layout.berths(), BerthsShape.BERTHS);
+        Yaml.Read<Yard> yard = yaml(FolderLayout.YARD, YardShape.YARD);
+        Yaml.Read<List<Berth>> berths = yaml(FolderLayout.BERTHS, BerthsShape.BERTHS);
         PartCatalogue catalogue = catalogue();
         Programme generic = Shipped.genericProgramme();
         Map<String, Yaml.Read<Programme>> programmes = programmes();
@@ -166,42 +182,42 @@ public final class YardFolder {
 
     private PartCatalogue catalogue() {
         PartCatalogue shipped = Shipped.catalogue();
-        if (!Files.exists(layout.catalogue())) {
+        if (!layout.holds(FolderLayout.CATALOGUE)) {
             return shipped;
         }
-        Yaml.Read<PartCatalogue> own = yaml(layout.catalogue(), CatalogueShape.CATALOGUE);
+        Yaml.Read<PartCatalogue> own = yaml(FolderLayout.CATALOGUE, CatalogueShape.CATALOGUE);
         return own == null ? shipped : shipped.with(own.value().kinds());
     }
 
     private Map<String, Yaml.Read<Programme>> programmes() {
         Map<String, Yaml.Read<Programme>> read = new TreeMap<>();
         Map<String, String> fileOfId = new TreeMap<>();
-        for (Path file : layout.programmes()) {
+        for (String file : layout.programmes()) {
             Yaml.Read<Programme> programme = yaml(file, ProgrammeShape.PROGRAMME);
             if (programme != null) {
-                String before = fileOfId.putIfAbsent(programme.value().id(), layout.name(file));
+                String before = fileOfId.putIfAbsent(programme.value().id(), file);
                 if (before != null) {
                     problems.note(new Problem(
-                            layout.name(file),
+                            file,
                             programme.line("id"),
                             "id",
                             "\"" + programme.value().id() + "\" is also the id of " + before,
                             "each programme has its own id",
                             "Rename one of them."));
                 }
-                read.put(layout.name(file), programme);
+                read.put(file, programme);
             }
         }
         return read;
     }
 
-    private <T> Yaml.@Nullable Read<T> yaml(Path file, Shape<T> shape) {
+    private <T> Yaml.@Nullable Read<T> yaml(String file, Shape<T> shape) {
         String text = layout.text(file, problems);
         if (text == null) {
             return null;
         }
         List<Problem> found = new ArrayList<>();
-        Yaml.Read<T> read = Yaml.read(text, shape, new Reading(layout.name(file), latest), found);
+        Yaml.Read<T> read = Yaml.read(text, shape, new Reading(file, latest), found);
         problems.noteAll(found);
         return read;
     }

@@ -71,8 +71,8 @@ public final class DueCommand extends Deed {
             throw BadInput.of("--within", months + " months", "0 or more", "");
         }
         YardFiles files = boats.isEmpty()
-                ? YardFolder.all(program().yard(), program().latest())
-                : YardFolder.only(program().yard(), boats, program().latest());
+                ? YardFolder.all(program().shelf(), program().latest())
+                : YardFolder.only(program().shelf(), boats, program().latest());
         LocalDate today = program().today();
         DueWork work = new DueWork(files);
         work.requireRule(rule);

@@ -11,6 +11,8 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
+import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.app.paper.Figures;
 
 /** The program's first word and what holds for every command. */
@@ -71,6 +73,11 @@ public final class Sternwright implements Callable<Integer> {
     /** The yard's folder. */
     public Path yard() {
         return yard;
+    }
+
+    /** Where the yard's texts are kept. */
+    public Shelf shelf() {
+        return new FolderShelf(yard);
     }
 
     /** Whether the answer is for other programs. */

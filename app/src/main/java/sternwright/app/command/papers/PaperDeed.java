@@ -62,7 +62,7 @@ public abstract class PaperDeed extends Deed {
             throw BadInput.of("--months", months + " months", "1 to 120", "");
         }
         YardFiles files =
-                YardFolder.only(program().yard(), List.of(boatId), program().latest());
+                YardFolder.only(program().shelf(), List.of(boatId), program().latest());
         Boat boat = files.boats().values().iterator().next();
         PlannedVisit visit = chosen(boat, visits(files, boat));
         VisitPapers papers =

@@ -97,7 +97,7 @@ public final class ProtectCommand extends Deed {
         List<Observation> observations =
                 readings.stream().map(r -> ReadingText.of(r, electrode)).toList();
         YardFiles files =
-                YardFolder.only(program().yard(), List.of(boat), program().latest());
+                YardFolder.only(program().shelf(), List.of(boat), program().latest());
         Boat found = files.boats().values().iterator().next();
         ProtectionReport report = new ProtectBoat(files)
                 .report(

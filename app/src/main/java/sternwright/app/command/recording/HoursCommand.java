@@ -64,7 +64,7 @@ public final class HoursCommand extends Deed {
         MeterReading reading = new MeterReading(date, Objects.requireNonNull(installation), hours, newMeter, who);
         String id = Objects.requireNonNull(boat);
         RecordWork.Recorded recorded = ReadMeter.read(
-                program().yard(), id, reading, program().today(), program().clock(), asRead);
+                program().shelf(), id, reading, program().today(), program().clock(), asRead);
         RecordedText.print(id, recorded, program().json(), program().reader(), out());
         return ExitStatus.DONE;
     }

@@ -15,6 +15,8 @@ import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.desk.recording.RecordWork;
 import sternwright.app.desk.recording.TypedWork;
+import sternwright.app.files.sheet.HistorySheet;
+import sternwright.app.files.sheet.TableFile;
 
 /** What was done, seen, refused or happened. */
 @Command(
@@ -100,10 +102,12 @@ public final class RecordCommand extends Deed {
                 refusedBy,
                 happened);
         RecordWork.Said said = csv == null
-                ? TypedWork.said(program().yard(), id, typed, program().clock())
-                : TypedWork.said(csv, program().clock());
+                ? TypedWork.said(program().shelf(), id, typed, program().clock())
+                : TypedWork.said(
+                        TableFile.of(csv, HistorySheet.ONE_BOAT.header()),
+                        program().clock());
         RecordWork.Recorded recorded = RecordWork.record(
-                program().yard(), id, said, program().today(), program().clock(), asRead);
+                program().shelf(), id, said, program().today(), program().clock(), asRead);
         RecordedText.print(id, recorded, program().json(), program().reader(), out());
         return ExitStatus.DONE;
     }

@@ -18,7 +18,7 @@ import sternwright.boat.Boat;
 public final class BoatsCommand extends Deed {
     @Override
     public Integer call() {
-        YardFiles files = CheckYard.check(program().yard(), program().latest());
+        YardFiles files = CheckYard.check(program().shelf(), program().latest());
         if (program().json()) {
             Json.print(files.boats().values(), out());
             return ExitStatus.DONE;

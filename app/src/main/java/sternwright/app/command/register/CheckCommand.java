@@ -13,7 +13,7 @@ import sternwright.app.files.problem.Problem;
 public final class CheckCommand extends Deed {
     @Override
     public Integer call() {
-        YardFiles files = CheckYard.check(program().yard(), program().latest());
+        YardFiles files = CheckYard.check(program().shelf(), program().latest());
         if (program().json()) {
             Json.print(files.remarks(), out());
             return ExitStatus.DONE;

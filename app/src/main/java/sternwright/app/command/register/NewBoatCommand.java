@@ -1,7 +1,6 @@
 package sternwright.app.command.register;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.text.Normalizer;
 import java.util.Locale;
 import java.util.Objects;
@@ -98,8 +97,8 @@ public final class NewBoatCommand extends Deed {
 
     @Override
     public Integer call() throws IOException {
-        Path file = NewBoat.make(program().yard(), program().latest(), this::known);
-        out().println("Wrote " + file + ".");
+        String file = NewBoat.make(program().shelf(), program().latest(), this::known);
+        out().println("Wrote " + program().yard().resolve(file) + ".");
         out().println("Open it and put true figures where it says \"assumed\"; then: sternwright --yard "
                 + program().yard() + " due " + shortName());
         return ExitStatus.DONE;

@@ -21,6 +21,7 @@ import sternwright.app.desk.season.SeasonPapers;
 import sternwright.app.desk.season.SeasonView;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.problem.BadInput;
+import sternwright.season.dated.Published;
 import sternwright.season.dated.event.SeasonEvent;
 
 /** The season. */
@@ -113,7 +114,7 @@ public final class SeasonCommand extends Deed {
         List<SeasonEvent> events =
                 after.stream().map(e -> EventWords.parse(e, today)).toList();
         SeasonAsk ask = new SeasonAsk(
-                program().yard(), today, program().latest(), to, fresh, events, seconds, seed, System::nanoTime);
+                program().shelf(), today, program().latest(), to, fresh, events, seconds, seed, System::nanoTime);
         SeasonProgress progress = new SeasonProgress(err(), "");
         Thread hook = progress.keepOnInterrupt();
         try {
@@ -144,11 +145,17 @@ public final class SeasonCommand extends Deed {
             }
             if (compare != null) {
                 Path file = program().yard().resolve(compare);
-                text.compare(
-                        SeasonFolder.plan(program().yard(), compare, program().latest()),
-                        String.valueOf(file.getFileName()));
+                text.compare(plan(compare), String.valueOf(file.getFileName()));
             }
         }
+    }
+
+    /** A plan of the yard's, or one that was kept anywhere else. */
+    private List<Published> plan(Path file) {
+        return file.equals(Path.of(SeasonFolder.PLAN))
+                ? SeasonFolder.plan(
+                        program().shelf(), SeasonFolder.PLAN, program().latest())
+                : SeasonFolder.plan(program().yard(), file, program().latest());
     }
 
     private void write(PlannedSeason planned, List<SeasonEvent> events, LocalDate today) throws IOException {
@@ -162,7 +169,7 @@ public final class SeasonCommand extends Deed {
         }
         if (publish) {
             LocalDate basis = fresh ? today : planned.visitsOf().orElse(today);
-            PublishSeason.write(program().yard(), planned, events, basis);
+            PublishSeason.write(program().shelf(), planned, events, basis);
             err().println("Published: the yard works by this plan (" + SeasonFolder.PLAN + ").");
         }
     }

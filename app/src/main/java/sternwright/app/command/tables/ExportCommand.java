@@ -35,7 +35,7 @@ public final class ExportCommand extends Deed {
 
     @Override
     public Integer call() throws IOException {
-        YardFiles files = YardFolder.all(program().yard(), program().latest());
+        YardFiles files = YardFolder.all(program().shelf(), program().latest());
         String table = switch (Objects.requireNonNull(what)) {
             case BOATS -> ExportTable.boats(files);
             case HOURS -> ExportTable.hours(files);

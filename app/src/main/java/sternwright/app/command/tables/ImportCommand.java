@@ -12,6 +12,11 @@ import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Counted;
 import sternwright.app.desk.tables.ImportBoats;
 import sternwright.app.desk.tables.ImportTable;
+import sternwright.app.files.sheet.BoatsSheet;
+import sternwright.app.files.sheet.HistorySheet;
+import sternwright.app.files.sheet.HoursSheet;
+import sternwright.app.files.sheet.TableFile;
+import sternwright.app.files.shelf.Shelf;
 
 /** Tables from a spreadsheet into the yard. */
 @Command(
@@ -35,9 +40,10 @@ public final class ImportCommand extends Deed {
 
     @Override
     public Integer call() throws IOException {
-        Path table = Objects.requireNonNull(file);
-        Path yard = program().yard();
-        switch (Objects.requireNonNull(what)) {
+        Table kind = Objects.requireNonNull(what);
+        TableFile table = TableFile.of(Objects.requireNonNull(file), header(kind));
+        Shelf yard = program().shelf();
+        switch (kind) {
             case BOATS -> {
                 ImportBoats.Imported in =
                         ImportBoats.take(yard, table, update, program().clock());
@@ -48,6 +54,14 @@ public final class ImportCommand extends Deed {
             case HISTORY -> say(ImportTable.history(yard, table, program().clock(), asRead), true);
         }
         return ExitStatus.DONE;
+    }
+
+    private static String header(Table kind) {
+        return switch (kind) {
+            case BOATS -> BoatsSheet.SHEET.header();
+            case HOURS -> HoursSheet.MANY_BOATS.header();
+            case HISTORY -> HistorySheet.MANY_BOATS.header();
+        };
     }
 
     private void say(ImportTable.Imported in, boolean history) {

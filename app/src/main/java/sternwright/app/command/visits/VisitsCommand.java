@@ -79,8 +79,8 @@ public final class VisitsCommand extends Deed {
         }
         left.forEach(this::work);
         YardFiles files = boats.isEmpty()
-                ? YardFolder.all(program().yard(), program().latest())
-                : YardFolder.only(program().yard(), boats, program().latest());
+                ? YardFolder.all(program().shelf(), program().latest())
+                : YardFolder.only(program().shelf(), boats, program().latest());
         PlanVisits planning = new PlanVisits(files, program().reader());
         List<Boat> all = List.copyOf(files.boats().values());
         if (program().json()) {

@@ -22,6 +22,7 @@ import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.desk.visits.VisitPapers;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
+import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.paper.Figures;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
@@ -116,9 +117,10 @@ public final class ShowDemo {
      * @throws IOException if the disk refuses
      */
     public Season season(Onlooker onlooker, LongSupplier nanoClock) throws IOException {
-        SeasonAsk ask = new SeasonAsk(folder, today, today, null, true, List.of(), SEASON_SECONDS, 1, nanoClock);
+        SeasonAsk ask = new SeasonAsk(
+                new FolderShelf(folder), today, today, null, true, List.of(), SEASON_SECONDS, 1, nanoClock);
         PlannedSeason planned = PlanSeason.of(ask, onlooker);
-        PublishSeason.write(folder, planned, List.of(), today);
+        PublishSeason.write(new FolderShelf(folder), planned, List.of(), today);
         Path to = Files.createDirectories(folder.resolve("papers")).resolve("season-board.html");
         new SeasonPapers(planned, today).board(to);
         return new Season(planned, to);

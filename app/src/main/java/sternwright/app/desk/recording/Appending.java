@@ -1,14 +1,13 @@
 package sternwright.app.desk.recording;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.util.List;
 import sternwright.app.files.FolderLayout;
-import sternwright.app.files.safe.StagedFiles;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.Sheet;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.history.MeterReading;
 import sternwright.history.ServiceEntry;
 
@@ -16,21 +15,24 @@ import sternwright.history.ServiceEntry;
 public final class Appending {
     private Appending() {}
 
-    public static void history(FolderLayout layout, String boatId, List<ServiceEntry> entries, StagedFiles staged)
+    /** Adds lines to the history of a boat. */
+    public static void history(Shelf shelf, String boatId, List<ServiceEntry> entries, Writing writing)
             throws IOException {
-        append(layout.history(boatId), HistorySheet.ONE_BOAT, entries, staged);
+        append(shelf, FolderLayout.history(boatId), HistorySheet.ONE_BOAT, entries, writing);
     }
 
-    public static void hours(FolderLayout layout, String boatId, List<MeterReading> readings, StagedFiles staged)
+    /** Adds lines to the meter readings of a boat. */
+    public static void hours(Shelf shelf, String boatId, List<MeterReading> readings, Writing writing)
             throws IOException {
-        append(layout.hours(boatId), HoursSheet.ONE_BOAT, readings, staged);
+        append(shelf, FolderLayout.hours(boatId), HoursSheet.ONE_BOAT, readings, writing);
     }
 
-    private static <R> void append(Path file, Sheet<R> sheet, List<R> rows, StagedFiles staged) throws IOException {
+    private static <R> void append(Shelf shelf, String name, Sheet<R> sheet, List<R> rows, Writing writing)
+            throws IOException {
         if (rows.isEmpty()) {
             return;
         }
-        String before = Files.exists(file) ? Files.readString(file) : "";
-        staged.put(file, before.isBlank() ? sheet.write(rows) : sheet.append(before, rows));
+        String before = shelf.text(name).orElse("");
+        writing.put(name, before.isBlank() ? sheet.write(rows) : sheet.append(before, rows));
     }
 }

@@ -1,9 +1,9 @@
 package sternwright.app.desk.recording;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.history.MeterReading;
 
 /** Writes down what an hour meter showed, or that it was replaced. */
@@ -13,7 +13,7 @@ public final class ReadMeter {
     /**
      * Records one reading.
      *
-     * @param root the yard's folder
+     * @param shelf where the yard's texts are kept
      * @param boatId the boat
      * @param reading what the meter showed
      * @param today the day called today
@@ -23,9 +23,9 @@ public final class ReadMeter {
      * @throws IOException if the disk refuses
      */
     public static RecordWork.Recorded read(
-            Path root, String boatId, MeterReading reading, LocalDate today, LocalDate latest, boolean asRead)
+            Shelf shelf, String boatId, MeterReading reading, LocalDate today, LocalDate latest, boolean asRead)
             throws IOException {
         RecordWork.Said said = new RecordWork.Said("command line", List.of(), List.of(reading));
-        return RecordWork.record(root, boatId, said, today, latest, asRead);
+        return RecordWork.record(shelf, boatId, said, today, latest, asRead);
     }
 }

@@ -1,7 +1,6 @@
 package sternwright.app.desk.recording;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -11,9 +10,9 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
-import sternwright.app.files.safe.StagedFiles;
-import sternwright.app.files.safe.YardLock;
 import sternwright.app.files.sheet.Sheet;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.history.BoatHistory;
@@ -67,7 +66,7 @@ public final class RecordWork {
     /**
      * Records it.
      *
-     * @param root the yard's folder
+     * @param shelf where the yard's texts are kept
      * @param boatId the boat
      * @param said what was done
      * @param today the day called today
@@ -78,10 +77,11 @@ public final class RecordWork {
      * @throws IOException if the disk refuses
      */
     public static Recorded record(
-            Path root, String boatId, Said said, LocalDate today, LocalDate latest, boolean asRead) throws IOException {
-        FolderLayout layout = FolderLayout.of(root);
-        try (YardLock lock = YardLock.take(root)) {
-            YardFiles files = YardFolder.only(root, List.of(boatId), latest);
+            Shelf shelf, String boatId, Said said, LocalDate today, LocalDate latest, boolean asRead)
+            throws IOException {
+        FolderLayout.of(shelf);
+        try (Writing writing = shelf.write("work recorded on " + boatId)) {
+            YardFiles files = YardFolder.only(shelf, List.of(boatId), latest);
             DueWork work = new DueWork(files);
             Boat boat = files.boats().values().iterator().next();
             BoatHistory before = files.history(boatId);
@@ -102,10 +102,9 @@ public final class RecordWork {
             }
             List<ServiceEntry> judged = entries.stream().map(sense::judged).toList();
             List<MeterReading> read = meter.stream().map(Sheet.Row::value).toList();
-            StagedFiles staged = new StagedFiles(root);
-            Appending.history(layout, boatId, judged, staged);
-            Appending.hours(layout, boatId, read, staged);
-            staged.commit();
+            Appending.history(shelf, boatId, judged, writing);
+            Appending.hours(shelf, boatId, read, writing);
+            writing.commit();
             return new Recorded(
                     judged,
                     read,

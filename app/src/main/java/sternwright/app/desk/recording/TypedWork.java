@@ -1,7 +1,5 @@
 package sternwright.app.desk.recording;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -16,6 +14,7 @@ import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.ReadingsShape;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.sheet.TableFile;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
 import sternwright.history.MeterReading;
@@ -72,34 +71,34 @@ public final class TypedWork {
     /**
      * A visit kept as a table.
      *
-     * @param csv the file, columns of a boat's history
+     * @param csv the table, columns of a boat's history
      * @param latest the last day on which anything can have happened
      * @return what to record
-     * @throws IOException if the disk refuses
+     * @throws BadInput with every row that is wrong
      */
-    public static RecordWork.Said said(Path csv, LocalDate latest) throws IOException {
+    public static RecordWork.Said said(TableFile csv, LocalDate latest) {
         List<Problem> problems = new ArrayList<>();
-        List<Sheet.Row<ServiceEntry>> rows = TableFile.read(csv, HistorySheet.ONE_BOAT, latest, problems);
+        List<Sheet.Row<ServiceEntry>> rows = csv.read(HistorySheet.ONE_BOAT, latest, problems);
         if (problems.isEmpty() && rows.isEmpty()) {
-            throw BadInput.of(csv.toString(), "there is no row in it", "a line for each work done", "");
+            throw BadInput.of(csv.name(), "there is no row in it", "a line for each work done", "");
         }
         if (!problems.isEmpty()) {
             throw new BadInput(problems);
         }
-        return new RecordWork.Said(String.valueOf(csv.getFileName()), rows, List.of());
+        return new RecordWork.Said(csv.name(), rows, List.of());
     }
 
     /**
      * What was typed, with parts found from the rules and units from what they ask.
      *
-     * @param root the yard's folder
+     * @param shelf where the yard's texts are kept
      * @param boatId the boat
      * @param typed what was typed
      * @param latest the last day on which anything can have happened
      * @return what to record
      */
-    public static RecordWork.Said said(Path root, String boatId, Typed typed, LocalDate latest) {
-        YardFiles files = YardFolder.only(root, List.of(boatId), latest);
+    public static RecordWork.Said said(Shelf shelf, String boatId, Typed typed, LocalDate latest) {
+        YardFiles files = YardFolder.only(shelf, List.of(boatId), latest);
         Boat boat = files.boats().values().iterator().next();
         return new TypedWork(boat, new DueWork(files), typed).said();
     }

@@ -1,16 +1,14 @@
 package sternwright.app.desk.register;
 
 import java.io.IOException;
-import java.nio.file.Files;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
-import sternwright.app.files.safe.SafeFile;
-import sternwright.app.files.safe.YardLock;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.app.files.template.BoatTemplate;
 import sternwright.app.files.template.BoatText;
 
@@ -21,31 +19,28 @@ public final class NewBoat {
     /**
      * Writes a complete, commented file from the arrangement's template; never over a file that is there.
      *
-     * @param root the yard's folder
+     * @param shelf where the yard's texts are kept
      * @param latest the last day on which anything can have happened
      * @param known makes what is known from the yard, so that berth and use can be the yard's first
-     * @return the file written
+     * @return the name of the text written
      * @throws IOException if the disk refuses
      */
-    public static Path make(
-            Path root, LocalDate latest, java.util.function.Function<YardFiles, BoatTemplate.Known> known)
+    public static String make(
+            Shelf shelf, LocalDate latest, java.util.function.Function<YardFiles, BoatTemplate.Known> known)
             throws IOException {
-        YardFiles yard = YardFolder.only(root, java.util.List.of(), latest);
+        YardFiles yard = YardFolder.only(shelf, java.util.List.of(), latest);
         BoatTemplate.Known asked = known.apply(yard);
-        FolderLayout layout = FolderLayout.of(root);
-        Path file = layout.boat(asked.id());
+        String name = FolderLayout.boat(asked.id());
         String text = BoatText.commented(new BoatTemplate(Shipped.arrangements(), yard.catalogue()).boat(asked), asked);
-        try (YardLock lock = YardLock.take(root)) {
-            if (Files.exists(file)) {
+        try (Writing writing = shelf.write("new boat " + asked.id())) {
+            if (shelf.holds(name)) {
                 throw BadInput.of(
-                        layout.name(file),
-                        "this boat is there already",
-                        "",
-                        "Choose another --id, or change its file by hand.");
+                        name, "this boat is there already", "", "Choose another --id, or change its file by hand.");
             }
-            YardFolder.proveBoat(layout, yard, asked.id(), text, latest);
-            SafeFile.write(file, text);
-            return file;
+            YardFolder.proveBoat(yard, asked.id(), text, latest);
+            writing.put(name, text, "");
+            writing.commit();
+            return name;
         }
     }
 }

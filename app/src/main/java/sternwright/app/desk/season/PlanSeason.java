@@ -50,8 +50,8 @@ public final class PlanSeason {
     private PlanSeason(SeasonAsk ask, Onlooker onlooker) {
         this.ask = ask;
         this.onlooker = onlooker;
-        yard = YardFolder.all(ask.root(), ask.latest());
-        files = SeasonFolder.read(ask.root(), ask.latest());
+        yard = YardFolder.all(ask.shelf(), ask.latest());
+        files = SeasonFolder.read(ask.shelf(), ask.latest());
     }
 
     /**

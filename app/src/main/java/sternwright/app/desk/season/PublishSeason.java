@@ -1,14 +1,13 @@
 package sternwright.app.desk.season;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import sternwright.app.files.SeasonFolder;
-import sternwright.app.files.safe.StagedFiles;
-import sternwright.app.files.safe.YardLock;
 import sternwright.app.files.sheet.SeasonSheets;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.season.dated.Away;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.event.SeasonEvent;
@@ -20,22 +19,29 @@ public final class PublishSeason {
     /**
      * Publishes.
      *
-     * @param root the yard's folder
+     * @param shelf where the yard's texts are kept
      * @param planned the season
      * @param events what happened before it was planned
      * @param basis the day its visits rest on
      * @throws IOException if the disk refuses; then nothing has changed
      */
-    public static void write(Path root, PlannedSeason planned, List<SeasonEvent> events, LocalDate basis)
+    public static void write(Shelf shelf, PlannedSeason planned, List<SeasonEvent> events, LocalDate basis)
             throws IOException {
-        StagedFiles files = new StagedFiles(root);
+        try (Writing writing = shelf.write("season published")) {
+            put(shelf, writing, planned, events, basis);
+            writing.commit();
+        }
+    }
+
+    private static void put(
+            Shelf shelf, Writing files, PlannedSeason planned, List<SeasonEvent> events, LocalDate basis) {
         List<Published> plan = planned.dated().published(basis);
-        files.put(root.resolve(SeasonFolder.PLAN), SeasonSheets.PLAN.write(plan));
+        files.put(SeasonFolder.PLAN, SeasonSheets.PLAN.write(plan));
         if (!events.isEmpty()) {
             files.put(
-                    root.resolve(SeasonFolder.DATES),
+                    SeasonFolder.DATES,
                     SeasonSheets.DATES.write(planned.season().request().dates()));
-            List<Away> away = new ArrayList<>(SeasonFolder.away(root));
+            List<Away> away = new ArrayList<>(SeasonFolder.away(shelf));
             for (SeasonEvent event : events) {
                 if (event instanceof SeasonEvent.PersonAway e) {
                     away.add(new Away(e.person(), e.days()));
@@ -43,10 +49,7 @@ public final class PublishSeason {
                     away.add(new Away(e.hoist(), e.days()));
                 }
             }
-            files.put(root.resolve(SeasonFolder.AWAY), SeasonSheets.AWAY.write(away));
-        }
-        try (YardLock lock = YardLock.take(root)) {
-            files.commit();
+            files.put(SeasonFolder.AWAY, SeasonSheets.AWAY.write(away));
         }
     }
 }

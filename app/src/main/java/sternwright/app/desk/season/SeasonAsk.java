@@ -1,16 +1,16 @@
 package sternwright.app.desk.season;
 
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.season.dated.event.SeasonEvent;
 
 /**
  * What is asked of the desk.
  *
- * @param root the yard's folder
+ * @param shelf where the yard's texts are kept
  * @param today the day called today
  * @param latest the last day on which anything can have happened
  * @param to last day of the season, null for two months after the recommission ends
@@ -21,7 +21,7 @@ import sternwright.season.dated.event.SeasonEvent;
  * @param nanoClock a clock of nanoseconds
  */
 public record SeasonAsk(
-        Path root,
+        Shelf shelf,
         LocalDate today,
         LocalDate latest,
         @Nullable LocalDate to,

@@ -1,7 +1,6 @@
 package sternwright.app.desk.tables;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -14,12 +13,12 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
-import sternwright.app.files.safe.StagedFiles;
-import sternwright.app.files.safe.YardLock;
 import sternwright.app.files.sheet.BoatsSheet;
 import sternwright.app.files.sheet.BoatsSheet.Line;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.sheet.TableFile;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.app.files.template.BoatTemplate;
 import sternwright.app.files.template.BoatText;
 import sternwright.boat.Boat;
@@ -40,26 +39,25 @@ public final class ImportBoats {
     /**
      * Takes in a table of boats. A new boat gets the parts of its arrangement's template; a boat that is there keeps hers.
      *
-     * @param root the yard's folder
-     * @param table the file, a row for each installation
+     * @param shelf where the yard's texts are kept
+     * @param table a row for each installation
      * @param update true if boats that are there may be changed; their files lose their comments then
      * @param latest the last day on which anything can have happened
      * @return how many came in
      * @throws BadInput with every row that is wrong; nothing was written then
      * @throws IOException if the disk refuses
      */
-    public static Imported take(Path root, Path table, boolean update, LocalDate latest) throws IOException {
-        FolderLayout layout = FolderLayout.of(root);
+    public static Imported take(Shelf shelf, TableFile table, boolean update, LocalDate latest) throws IOException {
+        FolderLayout.of(shelf);
         List<Problem> problems = new ArrayList<>();
-        try (YardLock lock = YardLock.take(root)) {
-            YardFiles files = YardFolder.all(root, latest);
-            String name = String.valueOf(table.getFileName());
+        try (Writing writing = shelf.write("boats taken in from " + table.name())) {
+            YardFiles files = YardFolder.all(shelf, latest);
+            String name = table.name();
             Map<String, List<Sheet.Row<Line>>> byBoat = new LinkedHashMap<>();
-            TableFile.read(table, BoatsSheet.SHEET, latest, problems)
+            table.read(BoatsSheet.SHEET, latest, problems)
                     .forEach(r -> byBoat.computeIfAbsent(r.value().boat(), b -> new ArrayList<>())
                             .add(r));
             BoatTemplate template = new BoatTemplate(Shipped.arrangements(), files.catalogue());
-            StagedFiles staged = new StagedFiles(root);
             int[] count = new int[3];
             byBoat.forEach((id, rows) -> {
                 problems.addAll(BoatsSheet.disagreeing(name, rows));
@@ -78,29 +76,28 @@ public final class ImportBoats {
                             "Say --update to change her file; comments in it are lost then."));
                 } else {
                     count[before == null ? 0 : 1]++;
-                    put(layout, files, after, new EntrySense.Where(name, first), latest, staged, problems);
+                    put(files, after, new EntrySense.Where(name, first), latest, writing, problems);
                 }
             });
             if (!problems.isEmpty()) {
                 throw new BadInput(problems.stream().sorted().toList());
             }
-            staged.commit();
+            writing.commit();
             return new Imported(count[0], count[1], count[2]);
         }
     }
 
     private static void put(
-            FolderLayout layout,
             YardFiles files,
             Boat boat,
             EntrySense.Where where,
             LocalDate latest,
-            StagedFiles staged,
+            Writing writing,
             List<Problem> problems) {
         String text = BoatText.plain(boat);
         try {
-            YardFolder.proveBoat(layout, files, boat.id(), text, latest);
-            staged.put(layout.boat(boat.id()), text);
+            YardFolder.proveBoat(files, boat.id(), text, latest);
+            writing.put(FolderLayout.boat(boat.id()), text);
         } catch (BadInput wrong) {
             wrong.problems().forEach(p -> problems.add(where.problem(p.field(), p.found(), p.expected(), p.advice())));
         }

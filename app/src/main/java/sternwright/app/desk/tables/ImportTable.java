@@ -1,7 +1,6 @@
 package sternwright.app.desk.tables;
 
 import java.io.IOException;
-import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
@@ -22,12 +21,12 @@ import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
-import sternwright.app.files.safe.StagedFiles;
-import sternwright.app.files.safe.YardLock;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.sheet.TableFile;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.Writing;
 import sternwright.boat.Boat;
 import sternwright.history.BoatHistory;
 import sternwright.history.MeterReading;
@@ -45,13 +44,13 @@ public final class ImportTable {
      */
     public record Imported(int added, int known, int meter, int boats) {}
 
-    private final Path root;
+    private final Shelf shelf;
     private final LocalDate latest;
     private final boolean asRead;
     private final List<Problem> problems = new ArrayList<>();
 
-    private ImportTable(Path root, LocalDate latest, boolean asRead) {
-        this.root = root;
+    private ImportTable(Shelf shelf, LocalDate latest, boolean asRead) {
+        this.shelf = shelf;
         this.latest = latest;
         this.asRead = asRead;
     }
@@ -60,34 +59,34 @@ public final class ImportTable {
      * Takes in a table of history. Its hours, counted over meter changes, reach the hour tables too, as a work recorded by hand
      * does; its findings are taken as they are, for what a reading meant years ago is not judged by the limits of today.
      *
-     * @param root the yard's folder
-     * @param table the file, columns as docs/file-formats.md says
+     * @param shelf where the yard's texts are kept
+     * @param table its columns as docs/file-formats.md says
      * @param latest the last day on which anything can have happened
      * @param asRead true if meter readings out of line are to be kept as read
      * @return how much came in
      * @throws BadInput with every row that is wrong; nothing was written then
      * @throws IOException if the disk refuses
      */
-    public static Imported history(Path root, Path table, LocalDate latest, boolean asRead) throws IOException {
-        return new ImportTable(root, latest, asRead).history(table);
+    public static Imported history(Shelf shelf, TableFile table, LocalDate latest, boolean asRead) throws IOException {
+        return new ImportTable(shelf, latest, asRead).history(table);
     }
 
     /**
      * Takes in a table of meter readings.
      *
-     * @param root the yard's folder
-     * @param table the file, columns as docs/file-formats.md says
+     * @param shelf where the yard's texts are kept
+     * @param table its columns as docs/file-formats.md says
      * @param latest the last day on which anything can have happened
      * @param asRead true if meter readings out of line are to be kept as read
      * @return how much came in
      * @throws BadInput with every row that is wrong; nothing was written then
      * @throws IOException if the disk refuses
      */
-    public static Imported hours(Path root, Path table, LocalDate latest, boolean asRead) throws IOException {
-        return new ImportTable(root, latest, asRead).hours(table);
+    public static Imported hours(Shelf shelf, TableFile table, LocalDate latest, boolean asRead) throws IOException {
+        return new ImportTable(shelf, latest, asRead).hours(table);
     }
 
-    private Imported history(Path table) throws IOException {
+    private Imported history(TableFile table) throws IOException {
         return take(table, HistorySheet.MANY_BOATS, HistorySheet.OfBoat::boatId, (boat, rows) -> {
             List<Sheet.Row<ServiceEntry>> entries = rows.stream()
                     .map(r -> new Sheet.Row<>(r.line(), r.value().entry()))
@@ -109,7 +108,7 @@ public final class ImportTable {
         });
     }
 
-    private Imported hours(Path table) throws IOException {
+    private Imported hours(TableFile table) throws IOException {
         return take(table, HoursSheet.MANY_BOATS, HoursSheet.OfBoat::boatId, (boat, rows) -> {
             Set<MeterReading> known = new HashSet<>(boat.history.meter());
             List<Sheet.Row<MeterReading>> fresh = rows.stream()
@@ -131,13 +130,14 @@ public final class ImportTable {
         Fresh of(Spoken boat, List<Sheet.Row<R>> rows);
     }
 
-    private <R> Imported take(Path table, Sheet<R> sheet, Function<R, String> boatOf, Sift<R> sift) throws IOException {
-        FolderLayout layout = FolderLayout.of(root);
-        try (YardLock lock = YardLock.take(root)) {
-            YardFiles files = YardFolder.all(root, latest);
+    private <R> Imported take(TableFile table, Sheet<R> sheet, Function<R, String> boatOf, Sift<R> sift)
+            throws IOException {
+        FolderLayout.of(shelf);
+        try (Writing writing = shelf.write("lines taken in from " + table.name())) {
+            YardFiles files = YardFolder.all(shelf, latest);
             DueWork work = new DueWork(files);
-            String source = String.valueOf(table.getFileName());
-            List<Sheet.Row<R>> rows = TableFile.read(table, sheet, latest, problems);
+            String source = table.name();
+            List<Sheet.Row<R>> rows = table.read(sheet, latest, problems);
             Map<String, List<Sheet.Row<R>>> byBoat = new LinkedHashMap<>();
             rows.forEach(r -> byBoat.computeIfAbsent(boatOf.apply(r.value()), b -> new ArrayList<>())
                     .add(r));
@@ -153,7 +153,7 @@ public final class ImportTable {
             if (!problems.isEmpty()) {
                 throw new BadInput(problems.stream().distinct().sorted().toList());
             }
-            write(layout, fresh);
+            write(writing, fresh);
             int entries =
                     fresh.values().stream().mapToInt(f -> f.entries.size()).sum();
             int meter = fresh.values().stream().mapToInt(f -> f.meter.size()).sum();
@@ -162,13 +162,12 @@ public final class ImportTable {
         }
     }
 
-    private void write(FolderLayout layout, Map<String, Fresh> fresh) throws IOException {
-        StagedFiles staged = new StagedFiles(root);
+    private void write(Writing writing, Map<String, Fresh> fresh) throws IOException {
         for (Map.Entry<String, Fresh> one : fresh.entrySet()) {
-            Appending.history(layout, one.getKey(), one.getValue().entries, staged);
-            Appending.hours(layout, one.getKey(), one.getValue().meter, staged);
+            Appending.history(shelf, one.getKey(), one.getValue().entries, writing);
+            Appending.hours(shelf, one.getKey(), one.getValue().meter, writing);
         }
-        staged.commit();
+        writing.commit();
     }
 
     private static Problem noBoat(YardFiles files, String id, EntrySense.Where at) {

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.stream.Collectors;
 
 /** What came in cannot be used; nothing was written. Carries every problem, so that all can be mended at once. */
-public final class BadInput extends RuntimeException {
+public class BadInput extends RuntimeException {
     private static final long serialVersionUID = 1;
 
     private final transient List<Problem> problems;
@@ -37,7 +37,7 @@ public final class BadInput extends RuntimeException {
      *
      * @return the problems
      */
-    public List<Problem> problems() {
+    public final List<Problem> problems() {
         return problems;
     }
 }
