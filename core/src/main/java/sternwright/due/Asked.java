@@ -1,38 +1,44 @@
 package sternwright.due;
 
 import java.time.LocalDate;
-import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Part;
 import sternwright.boat.PartRef;
 import sternwright.history.ServiceEntry;
 import sternwright.service.Rule;
-import sternwright.service.RuleInForce;
 
 /**
  * One rule asked of one part.
  *
- * @param inForce the rule with the figures that hold
+ * @param ready the rule made ready
  * @param part the part
  * @param ref its name
- * @param counting ids of all rules that count as this one being done
+ * @param place its place in the boat's list of parts
+ * @param engine its installation's place in the boat's list of installations
  * @param born when the part was fitted or last renewed, null if not known
  * @param last the last time it was done, null if never or not known
  */
 record Asked(
-        RuleInForce inForce,
+        RulePlan.Ready ready,
         Part part,
         PartRef ref,
-        Set<String> counting,
+        int place,
+        int engine,
         @Nullable LocalDate born,
         @Nullable ServiceEntry last) {
     Rule rule() {
-        return inForce.rule();
+        return ready.inForce().rule();
     }
 
     @Nullable
     LocalDate lastDate() {
         return last == null ? null : last.date();
+    }
+
+    /** Engine hours written with the last time it was done, null if none. */
+    @Nullable
+    Double hoursAtLast() {
+        return last == null ? null : last.hours();
     }
 
     /** Where months and hours begin: the last time it was done, or the fitting of the part. */

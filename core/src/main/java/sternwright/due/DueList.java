@@ -4,11 +4,9 @@ import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Berth;
@@ -18,7 +16,7 @@ import sternwright.boat.Part;
 import sternwright.boat.PartRef;
 import sternwright.history.BoatHistory;
 import sternwright.history.ServiceEntry;
-import sternwright.service.EveryNth;
+import sternwright.service.Interval;
 import sternwright.service.Occasion;
 import sternwright.service.Rule;
 import sternwright.service.RuleInForce;
@@ -32,16 +30,28 @@ import sternwright.yard.Use;
  * <p>Rules that stand alone come first; those that hang on another (every n-th, opportunity) are answered from the first answers.
  */
 public final class DueList {
+    private static final Comparator<Due> SOONEST_FIRST = (a, b) -> {
+        int byDate = a.dueOn().compareTo(b.dueOn());
+        return byDate != 0
+                ? byDate
+                : Boolean.compare(b.rule().safety(), a.rule().safety());
+    };
+    private static final Comparator<Clause> FIRST_CLAUSE_FIRST = (a, b) -> {
+        int byDate = a.date().compareTo(b.date());
+        return byDate != 0 ? byDate : Boolean.compare(b.kind() == ClauseKind.UNKNOWN, a.kind() == ClauseKind.UNKNOWN);
+    };
+
     /** Days in which a work asked for by a finding or another work should be done. Common practice, no source. */
     static final int DAYS_AFTER_CALL = 30;
 
     private final BoatFacts facts;
-    private final RulesOf rules;
+    private final List<RulePlan> plans = new ArrayList<>();
     private final Map<PartRef, WearDate> wear;
     private final IntervalClauses intervals;
     private final OccasionClauses occasions;
     private final LinkedClauses linked;
     private final Windows windows;
+    private final List<Clause> clauses = new ArrayList<>();
 
     /** Gives the rules in force for a part. */
     @FunctionalInterface
@@ -57,14 +67,18 @@ public final class DueList {
         List<RuleInForce> forPart(Boat boat, Installation installation, Part part);
     }
 
-    private DueList(BoatFacts facts, RulesOf rules, Map<PartRef, WearDate> wear) {
+    private DueList(BoatFacts facts, RulePlans rules, Map<PartRef, WearDate> wear) {
         this.facts = facts;
-        this.rules = rules;
         this.wear = wear;
+        for (Installation installation : facts.boat.installations()) {
+            for (Part part : installation.parts()) {
+                plans.add(rules.of(facts.boat, installation, part));
+            }
+        }
         this.intervals = new IntervalClauses(facts);
         this.occasions = new OccasionClauses(facts);
-        this.linked = new LinkedClauses(facts, rulesByTag(facts.boat, rules));
-        this.windows = new Windows(facts.season);
+        this.linked = new LinkedClauses(facts, this::rulesWithTag);
+        this.windows = new Windows(facts.day.halves);
     }
 
     /**
@@ -89,152 +103,126 @@ public final class DueList {
             BoatHistory history,
             Map<PartRef, WearDate> wear,
             LocalDate today) {
-        return new DueList(new BoatFacts(boat, berth, use, season, history, today), rules, wear).all();
+        return YardDueList.on(season, rules, today).of(new BoatCase(boat, berth, use, history, wear));
     }
 
-    private static Map<String, Set<String>> rulesByTag(Boat boat, RulesOf rules) {
-        Map<String, Set<String>> byTag = new HashMap<>();
-        for (Installation installation : boat.installations()) {
-            for (Part part : installation.parts()) {
-                for (RuleInForce r : rules.forPart(boat, installation, part)) {
-                    for (String tag : r.rule().tags()) {
-                        byTag.computeIfAbsent(tag, k -> new HashSet<>())
-                                .add(r.rule().id());
-                    }
-                }
-            }
-        }
-        return byTag;
+    static List<Due> of(BoatCase asked, AskedDay day, RulePlans rules) {
+        BoatFacts facts = new BoatFacts(asked.boat(), asked.berth(), asked.use(), asked.history(), day);
+        return new DueList(facts, rules, asked.wear()).all();
     }
 
-    private List<Due> all() {
-        List<Due> dues = new ArrayList<>();
-        for (Installation installation : facts.boat.installations()) {
-            List<Due> here = new ArrayList<>();
-            List<Asked> waiting = new ArrayList<>();
-            for (Part part : installation.parts()) {
-                addPart(installation, part, here, waiting);
-            }
-            for (Asked asked : waiting) {
-                answer(asked, here).ifPresent(here::add);
-            }
-            dues.addAll(here);
-        }
-        dues.sort(Comparator.comparing(Due::dueOn).thenComparing(d -> !d.rule().safety()));
-        return dues;
-    }
-
-    private void addPart(Installation installation, Part part, List<Due> here, List<Asked> waiting) {
-        PartRef ref = new PartRef(installation.id(), part.id());
-        List<RuleInForce> inForce = rules.forPart(facts.boat, installation, part);
-        Set<String> renewing = new HashSet<>();
-        for (RuleInForce r : inForce) {
-            if (r.rule().renews()) {
-                renewing.add(r.rule().id());
-            }
-        }
-        LocalDate born = facts.bornOn(ref, part, renewing);
-        for (RuleInForce r : inForce) {
-            Set<String> counting = counting(r.rule(), inForce, renewing);
-            Asked asked = new Asked(r, part, ref, counting, born, facts.lastDone(ref, counting));
-            boolean waits = r.rule().interval().everyNth() != null
-                    || r.rule().interval().unlessLastsTo() != null;
-            if (waits) {
-                waiting.add(asked);
-            } else {
-                answer(asked, here).ifPresent(here::add);
-            }
-        }
-    }
-
-    /** The rule itself, those that are done in its place every n-th time, and the renewal of the part. */
-    private static Set<String> counting(Rule rule, List<RuleInForce> inForce, Set<String> renewing) {
-        Set<String> ids = null;
-        for (RuleInForce other : inForce) {
-            EveryNth nth = other.rule().interval().everyNth();
-            if (nth != null && nth.ruleId().equals(rule.id())) {
-                ids = ids == null ? new HashSet<>() : ids;
-                ids.add(other.rule().id());
-            }
-        }
-        if (ids == null && (rule.renews() || renewing.isEmpty())) {
-            return Set.of(rule.id());
-        }
-        ids = ids == null ? new HashSet<>() : ids;
-        ids.add(rule.id());
-        if (!rule.renews()) {
-            ids.addAll(renewing);
-        }
+    private Set<String> rulesWithTag(String tag) {
+        Set<String> ids = new HashSet<>();
+        plans.forEach(p -> ids.addAll(p.tagged(tag)));
         return ids;
     }
 
-    private Optional<Due> answer(Asked asked, List<Due> sameInstallation) {
-        Rule rule = asked.rule();
-        Occasion occasion = rule.interval().occasion();
-        Optional<Window> occasionWindow =
-                occasion == null ? Optional.empty() : occasions.window(occasion, asked.lastDate());
-        List<Clause> clauses = new ArrayList<>(3);
-        WearDate worn = rule.renews() ? wear.get(asked.ref()) : null;
+    private List<Due> all() {
+        List<Due> dues = new ArrayList<>(2 * facts.parts.size());
+        List<Asked> waiting = new ArrayList<>();
+        int place = 0;
+        for (int engine = 0; engine < facts.boat.installations().size(); engine++) {
+            List<Part> parts = facts.boat.installations().get(engine).parts();
+            int begin = dues.size();
+            waiting.clear();
+            for (int i = 0; i < parts.size(); i++) {
+                addPart(parts.get(i), place++, engine, dues, waiting);
+            }
+            for (int i = 0; i < waiting.size(); i++) {
+                add(waiting.get(i), dues.subList(begin, dues.size()), dues);
+            }
+        }
+        dues.sort(SOONEST_FIRST);
+        return dues;
+    }
+
+    private void addPart(Part part, int place, int engine, List<Due> dues, List<Asked> waiting) {
+        RulePlan plan = plans.get(place);
+        PartRef ref = facts.parts.get(place);
+        LocalDate born = born(part, place, plan.renewing());
+        for (RulePlan.Ready ready : plan.rules()) {
+            ServiceEntry last = facts.history.lastDone(place, ready.counting());
+            Asked asked = new Asked(ready, part, ref, place, engine, born, last);
+            if (ready.waits()) {
+                waiting.add(asked);
+            } else {
+                add(asked, List.of(), dues);
+            }
+        }
+    }
+
+    /** When the part was fitted or last renewed, null if not known. */
+    private @Nullable LocalDate born(Part part, int place, Set<String> renewing) {
+        ServiceEntry renewed = renewing.isEmpty() ? null : facts.history.lastDone(place, renewing);
+        LocalDate fitted = part.fittedOn();
+        if (renewed == null) {
+            return fitted;
+        }
+        return fitted != null && fitted.isAfter(renewed.date()) ? fitted : renewed.date();
+    }
+
+    private void add(Asked asked, List<Due> sameInstallation, List<Due> dues) {
+        Interval interval = asked.rule().interval();
+        Occasion occasion = interval.occasion();
+        Window wanted = occasion == null ? null : occasions.window(occasion, asked.lastDate());
+        clauses.clear();
+        WearDate worn = asked.rule().renews() && !wear.isEmpty() ? wear.get(asked.ref()) : null;
         if (worn == null) {
-            intervals.add(clauses, asked, EffectiveInterval.of(rule, asked, facts));
+            intervals.add(clauses, asked, EffectiveInterval.of(asked, facts));
         } else {
             clauses.add(new Clause(ClauseKind.WASTAGE, worn.date(), worn.early80(), worn.late80(), 0, worn.how()));
         }
-        occasionWindow.ifPresent(w ->
-                clauses.add(Clause.certain(ClauseKind.OCCASION, w.to(), 0, occasion == null ? "" : occasion.name())));
+        if (occasion != null && wanted != null) {
+            clauses.add(Clause.certain(ClauseKind.OCCASION, wanted.to(), 0, occasion.name()));
+        }
         linked.addAfter(clauses, asked);
         linked.addFindings(clauses, asked);
-        if (rule.interval().everyNth() != null) {
-            linked.addNth(clauses, asked, onPart(sameInstallation, asked.ref()));
+        if (interval.everyNth() != null) {
+            linked.addNth(clauses, asked, sameInstallation);
         }
-        if (rule.interval().unlessLastsTo() != null) {
+        if (interval.unlessLastsTo() != null) {
             linked.addOpportunity(clauses, asked, sameInstallation);
         }
-        if (clauses.isEmpty()) {
-            return Optional.empty();
+        if (!clauses.isEmpty()) {
+            clauses.sort(FIRST_CLAUSE_FIRST);
+            dues.add(due(asked, kept(clauses), wanted));
         }
-        clauses.sort(Comparator.comparing(Clause::date).thenComparing(c -> c.kind() != ClauseKind.UNKNOWN));
-        return Optional.of(due(asked, clauses, occasionWindow.orElse(null)));
     }
 
-    private static Map<String, Due> onPart(List<Due> dues, PartRef ref) {
-        Map<String, Due> found = new HashMap<>();
-        for (Due d : dues) {
-            if (d.part().equals(ref)) {
-                found.put(d.rule().id(), d);
-            }
-        }
-        return found;
+    /** One or two clauses, as nearly all have, are kept without a copy between. */
+    private static List<Clause> kept(List<Clause> clauses) {
+        return switch (clauses.size()) {
+            case 1 -> List.of(clauses.get(0));
+            case 2 -> List.of(clauses.get(0), clauses.get(1));
+            default -> List.copyOf(clauses);
+        };
     }
 
-    private Due due(Asked asked, List<Clause> clauses, @Nullable Window occasion) {
-        Clause first = clauses.get(0);
+    private Due due(Asked asked, List<Clause> found, @Nullable Window occasion) {
+        Clause first = found.get(0);
         LocalDate base = asked.base();
-        Window window = window(asked.rule(), first, base, occasion);
-        boolean refused = facts.refused(asked.ref(), asked.rule(), asked.lastDate());
+        Rule rule = asked.rule();
+        Window window = window(rule, first, base, occasion);
+        boolean refused = facts.history.refused(asked.place(), rule.id(), asked.lastDate());
         return new Due(
                 facts.boat.id(),
                 asked.ref(),
-                asked.inForce(),
-                state(asked.rule(), clauses, window, refused),
-                clauses,
+                asked.ready().inForce(),
+                state(rule, found, window, refused),
+                found,
                 first.date(),
                 window.from(),
                 window.to(),
                 asked.lastDate(),
-                IntervalClauses.hoursAtLast(asked),
+                asked.hoursAtLast(),
                 lifeUsed(base, first),
-                facts.timesDone(asked.ref(), Set.of(asked.rule().id()), lastNth(asked)));
+                facts.history.timesDone(asked.place(), rule.id(), lastInstead(asked)));
     }
 
-    /** When an n-th service last took the place of this work, null if never. */
-    private @Nullable LocalDate lastNth(Asked asked) {
-        if (asked.counting().size() == 1) {
-            return null;
-        }
-        Set<String> nths = new HashSet<>(asked.counting());
-        nths.remove(asked.rule().id());
-        ServiceEntry last = nths.isEmpty() ? null : facts.lastDone(asked.ref(), nths);
+    /** When an n-th service or the renewal of the part last took the place of this work, null if never. */
+    private @Nullable LocalDate lastInstead(Asked asked) {
+        Set<String> instead = asked.ready().instead();
+        ServiceEntry last = instead == null ? null : facts.history.lastDone(asked.place(), instead);
         return last == null ? null : last.date();
     }
 
@@ -253,25 +241,25 @@ public final class DueList {
     }
 
     private LocalDate nextHalfEnd() {
-        LocalDate layUp = facts.season.layUpEndingFrom(facts.today).to();
-        LocalDate recommission =
-                facts.season.recommissionEndingFrom(facts.today).to();
+        LocalDate layUp = facts.day.halves.endingFrom(true, facts.today).to();
+        LocalDate recommission = facts.day.halves.endingFrom(false, facts.today).to();
         return layUp.isBefore(recommission) ? layUp : recommission;
     }
 
-    private DueState state(Rule rule, List<Clause> clauses, Window window, boolean refused) {
+    private DueState state(Rule rule, List<Clause> found, Window window, boolean refused) {
         if (refused) {
             return DueState.REFUSED;
         }
-        if (rule.interval().occasion() == Occasion.EVERY_VISIT && clauses.size() == 1) {
+        if (rule.interval().occasion() == Occasion.EVERY_VISIT && found.size() == 1) {
             return DueState.EVERY_VISIT;
         }
-        if (facts.today.isAfter(window.to())
-                && facts.today.isAfter(clauses.get(0).date())) {
+        if (facts.today.isAfter(window.to()) && facts.today.isAfter(found.get(0).date())) {
             return DueState.OVERDUE;
         }
-        if (clauses.stream().anyMatch(c -> c.kind() == ClauseKind.UNKNOWN)) {
-            return DueState.UNKNOWN;
+        for (int i = 0; i < found.size(); i++) {
+            if (found.get(i).kind() == ClauseKind.UNKNOWN) {
+                return DueState.UNKNOWN;
+            }
         }
         return facts.today.isBefore(window.from()) ? DueState.COMING : DueState.DUE;
     }

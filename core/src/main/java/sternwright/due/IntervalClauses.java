@@ -4,7 +4,7 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.jspecify.annotations.Nullable;
+import sternwright.due.hours.HoursForecast;
 import sternwright.history.RunningHours;
 import sternwright.history.ServiceEntry;
 
@@ -21,7 +21,7 @@ final class IntervalClauses {
         Integer months = interval.months();
         Double hours = interval.hours();
         Integer life = interval.lifeMonths();
-        String why = String.join("; ", interval.whys());
+        String why = interval.why();
         boolean unknown = (months != null || hours != null) && base == null;
         if (months != null && base != null) {
             clauses.add(Clause.certain(ClauseKind.MONTHS, base.plusMonths(months), months, why));
@@ -39,9 +39,9 @@ final class IntervalClauses {
     }
 
     private Clause hoursClause(Asked asked, LocalDate base, double interval, String why) {
-        String engine = asked.ref().installationId();
-        RunningHours running = facts.hours(engine);
-        HoursForecast forecast = facts.forecast(engine).orElseThrow();
+        BoatFacts.Engine engine = facts.engine(asked.engine());
+        RunningHours running = engine.running();
+        HoursForecast forecast = engine.forecast();
         Optional<RunningHours.Point> latest = running.latest();
         OptionalDouble then = hoursAt(asked, base, running);
         if (latest.isEmpty() || then.isEmpty()) {
@@ -74,11 +74,5 @@ final class IntervalClauses {
             return OptionalDouble.of(fitting);
         }
         return running.on(base, facts.months);
-    }
-
-    /** Hours written with the last time it was done, null if none. */
-    static @Nullable Double hoursAtLast(Asked asked) {
-        ServiceEntry last = asked.last();
-        return last == null ? null : last.hours();
     }
 }

@@ -2,11 +2,10 @@ package sternwright.due;
 
 import java.time.LocalDate;
 import java.util.List;
-import java.util.Map;
 import java.util.Set;
+import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.PartRef;
-import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
 import sternwright.service.EveryNth;
 import sternwright.service.Rule;
@@ -15,9 +14,10 @@ import sternwright.service.Trigger;
 /** Clauses that hang on something else: another work, a finding, a happening. */
 final class LinkedClauses {
     private final BoatFacts facts;
-    private final Map<String, Set<String>> rulesByTag;
+    private final Function<String, Set<String>> rulesByTag;
 
-    LinkedClauses(BoatFacts facts, Map<String, Set<String>> rulesByTag) {
+    /** {@code rulesByTag} gives the ids of all rules of the boat that carry a tag. */
+    LinkedClauses(BoatFacts facts, Function<String, Set<String>> rulesByTag) {
         this.facts = facts;
         this.rulesByTag = rulesByTag;
     }
@@ -25,48 +25,33 @@ final class LinkedClauses {
     /** Due since another work was done or something happened after the last time. */
     void addAfter(List<Clause> clauses, Asked asked) {
         LocalDate last = asked.lastDate();
-        for (String after : asked.rule().interval().after()) {
-            ServiceEntry found = newest(after, asked.ref());
+        for (RulePlan.Call call : asked.ready().calls()) {
+            String tag = call.tag();
+            Set<String> ids = tag == null ? call.ids() : rulesByTag.apply(tag);
+            ServiceEntry found = facts.history.newest(asked.ref().installationId(), call.outcome(), ids);
             if (found != null && (last == null || found.date().isAfter(last))) {
-                clauses.add(Clause.certain(ClauseKind.AFTER, found.date(), 0, after));
+                clauses.add(Clause.certain(ClauseKind.AFTER, found.date(), 0, call.written()));
             }
         }
-    }
-
-    private @Nullable ServiceEntry newest(String after, PartRef ref) {
-        int colon = after.indexOf(':');
-        String kind = colon < 0 ? "" : after.substring(0, colon);
-        String name = after.substring(colon + 1);
-        Outcome outcome = kind.equals("event") ? Outcome.HAPPENED : Outcome.DONE;
-        Set<String> ids = kind.equals("tag") ? rulesByTag.getOrDefault(name, Set.of()) : Set.of(name);
-        List<ServiceEntry> all = facts.installationEntries(ref.installationId());
-        for (int i = all.size() - 1; i >= 0; i--) {
-            ServiceEntry e = all.get(i);
-            if (e.outcome() == outcome && ids.contains(e.ruleId())) {
-                return e;
-            }
-        }
-        return null;
     }
 
     /** Due since a finding that asks for it, unless it was done on that day or later. */
     void addFindings(List<Clause> clauses, Asked asked) {
         for (Trigger trigger : asked.rule().triggers()) {
-            BoatFacts.Taken taken = facts.lastReading(asked.ref(), trigger.reading());
+            HistoryIndex.Taken taken = facts.history.lastReading(asked.place(), trigger.reading());
             LocalDate last = asked.base();
             if (taken != null
-                    && trigger.pulledBy(taken.reading().value())
+                    && trigger.pulledBy(taken.value())
                     && (last == null || taken.date().isAfter(last))) {
-                clauses.add(Clause.certain(
-                        ClauseKind.CONDITION, taken.date(), taken.reading().value(), trigger.why()));
+                clauses.add(Clause.certain(ClauseKind.CONDITION, taken.date(), taken.value(), trigger.why()));
             }
         }
     }
 
     /** With every n-th time of another work on the same part. */
-    void addNth(List<Clause> clauses, Asked asked, Map<String, Due> samePart) {
+    void addNth(List<Clause> clauses, Asked asked, List<Due> sameInstallation) {
         EveryNth nth = asked.rule().interval().everyNth();
-        Due other = nth == null ? null : samePart.get(nth.ruleId());
+        Due other = nth == null ? null : onSamePart(sameInstallation, asked.ref(), nth.ruleId());
         if (nth == null || other == null) {
             return;
         }
@@ -75,11 +60,20 @@ final class LinkedClauses {
             clauses.add(Clause.certain(ClauseKind.UNKNOWN, facts.today, 0, ""));
             return;
         }
-        int times = facts.timesDone(asked.ref(), Set.of(nth.ruleId()), asked.lastDate());
+        int times = facts.history.timesDone(asked.place(), nth.ruleId(), asked.lastDate());
         int more = Math.max(0, nth.n() - 1 - times);
         Integer months = other.rule().interval().months();
         LocalDate date = other.dueOn().plusMonths((long) more * (months == null ? 12 : months));
         clauses.add(Clause.certain(ClauseKind.NTH, date, nth.n(), other.rule().work()));
+    }
+
+    private static @Nullable Due onSamePart(List<Due> dues, PartRef part, String ruleId) {
+        for (Due d : dues) {
+            if (d.part().equals(part) && d.rule().id().equals(ruleId)) {
+                return d;
+            }
+        }
+        return null;
     }
 
     /** With another work that opens the way, if this part would not last to the next time of it. */

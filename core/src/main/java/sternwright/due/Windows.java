@@ -5,7 +5,6 @@ import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
 import sternwright.service.Half;
 import sternwright.service.Rule;
-import sternwright.yard.SeasonDates;
 import sternwright.yard.SeasonDates.Window;
 
 /**
@@ -21,10 +20,10 @@ final class Windows {
     /** A work that is no safety item may be done this share of its interval late. */
     static final double LATE_SHARE = 0.10;
 
-    private final SeasonDates season;
+    private final HalfYears halves;
 
-    Windows(SeasonDates season) {
-        this.season = season;
+    Windows(HalfYears halves) {
+        this.halves = halves;
     }
 
     /** The sensible stretch around a due date; {@code base} is where the interval began, null if not known. */
@@ -35,27 +34,20 @@ final class Windows {
         if (rule.half() == Half.ANY) {
             return new Window(earliest, last);
         }
-        Window first = ending(rule.half(), earliest);
+        boolean layUp = rule.half() == Half.LAY_UP;
+        Window first = halves.endingFrom(layUp, earliest);
         if (first.from().isAfter(last)) {
             return new Window(earliest, last);
         }
         Window latest = first;
-        for (Window next = following(rule.half(), first);
+        for (Window next = halves.following(layUp, first);
                 !next.from().isAfter(last);
-                next = following(rule.half(), next)) {
+                next = halves.following(layUp, next)) {
             latest = next;
         }
         LocalDate from = first.from().isAfter(earliest) ? earlierOf(first.from(), dueOn) : first.from();
         LocalDate to = rule.safety() ? earlierOf(latest.to(), last) : laterOf(latest.to(), dueOn);
         return new Window(from, laterOf(to, from));
-    }
-
-    private Window ending(Half half, LocalDate from) {
-        return half == Half.LAY_UP ? season.layUpEndingFrom(from) : season.recommissionEndingFrom(from);
-    }
-
-    private Window following(Half half, Window window) {
-        return ending(half, window.to().plusDays(1));
     }
 
     private static LocalDate earlierOf(LocalDate a, LocalDate b) {

@@ -2,6 +2,7 @@ package sternwright.history;
 
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -16,9 +17,12 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
 
     /** The chain of one meter that began at {@code start} hours; what reads less than that cannot be of this meter. */
     static MeterChain of(List<MeterReading> readings, double offset, double start) {
-        List<MeterReading> possible =
-                readings.stream().filter(r -> r.hours() >= start).toList();
+        List<MeterReading> possible = new ArrayList<>(readings);
+        possible.removeIf(r -> r.hours() < start);
         MeterChain chain = of(possible, offset);
+        if (possible.size() == readings.size()) {
+            return chain;
+        }
         List<MeterRemark> remarks = new ArrayList<>(chain.remarks);
         readings.stream()
                 .filter(r -> r.hours() < start)
@@ -33,6 +37,11 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
     }
 
     private static MeterChain of(List<MeterReading> readings, double offset) {
+        if (allFit(readings)) {
+            boolean[] kept = new boolean[readings.size()];
+            Arrays.fill(kept, true);
+            return gather(readings, kept, offset);
+        }
         int fresh = silentReplacement(readings);
         if (fresh < 0) {
             return longest(readings, offset);
@@ -127,6 +136,16 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
             }
         }
         return new MeterChain(points, remarks);
+    }
+
+    /** Most meters are read without a slip: then nothing has to be looked for. */
+    private static boolean allFit(List<MeterReading> readings) {
+        for (int i = 1; i < readings.size(); i++) {
+            if (!fits(readings.get(i - 1), readings.get(i))) {
+                return false;
+            }
+        }
+        return true;
     }
 
     private static boolean fits(MeterReading a, MeterReading b) {

@@ -36,9 +36,8 @@ public record RunningHours(List<Point> points, List<MeterRemark> remarks) {
      * @return hours that only rise, and what was passed over
      */
     public static RunningHours of(List<MeterReading> readings) {
-        List<MeterReading> sorted = readings.stream()
-                .sorted(Comparator.comparing(MeterReading::date))
-                .toList();
+        List<MeterReading> sorted = new ArrayList<>(readings);
+        sorted.sort(Comparator.comparing(MeterReading::date));
         List<Point> points = new ArrayList<>();
         List<MeterRemark> remarks = new ArrayList<>();
         List<MeterReading> oneMeter = new ArrayList<>();

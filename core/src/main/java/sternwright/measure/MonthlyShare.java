@@ -2,7 +2,6 @@ package sternwright.measure;
 
 import java.time.LocalDate;
 import java.time.Month;
-import java.time.YearMonth;
 import java.util.List;
 
 /**
@@ -69,10 +68,7 @@ public record MonthlyShare(List<Double> shares) {
         for (int m = 0; m < date.getMonthValue() - 1; m++) {
             sum += shares.get(m);
         }
-        return sum
-                + of(date.getMonth())
-                        * (date.getDayOfMonth() - 1)
-                        / YearMonth.from(date).lengthOfMonth();
+        return sum + of(date.getMonth()) * (date.getDayOfMonth() - 1) / date.lengthOfMonth();
     }
 
     /**
@@ -89,9 +85,9 @@ public record MonthlyShare(List<Double> shares) {
         for (int m = 0; m < 12; m++) {
             double share = shares.get(m);
             if (rest < share || m == 11) {
-                YearMonth month = YearMonth.of(year, m + 1);
+                LocalDate first = LocalDate.of(year, m + 1, 1);
                 double part = share > 0 ? Math.min(1, rest / share) : 1;
-                LocalDate date = month.atDay(1).plusDays((long) Math.ceil(part * month.lengthOfMonth() - 1e-9));
+                LocalDate date = first.plusDays((long) Math.ceil(part * first.lengthOfMonth() - 1e-9));
                 return date.isBefore(from) ? from : date;
             }
             rest -= share;

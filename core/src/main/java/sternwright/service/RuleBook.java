@@ -9,6 +9,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Arrangement;
@@ -82,8 +83,8 @@ public final class RuleBook {
                         model(installation.engineModel())),
                 this::slate);
         List<Overriding> narrow = byBoat.isEmpty() ? List.of() : narrow(boat, installation, part);
-        if (narrow.isEmpty() && !slate.asksConditions()) {
-            return slate.inForce();
+        if (narrow.isEmpty()) {
+            return slate.inForce(part.conditions());
         }
         List<RuleInForce> out = new ArrayList<>(slate.all().size());
         for (RuleOverride one : slate.all()) {
@@ -229,18 +230,27 @@ public final class RuleBook {
         }
     }
 
-    /** The rules of a slot: all with those switched off, and those in force if nothing narrower is said. */
-    private record Slate(List<RuleOverride> all, List<RuleInForce> inForce, boolean asksConditions) {
+    /** The rules of a slot: all with those switched off, and those in force by the conditions that a part carries. */
+    private record Slate(
+            List<RuleOverride> all, boolean asksConditions, Map<Set<String>, List<RuleInForce>> byConditions) {
         static Slate of(List<RuleOverride> all) {
-            return new Slate(
-                    all,
-                    all.stream()
-                            .filter(RuleOverride::on)
-                            .map(RuleOverride::held)
-                            .toList(),
-                    all.stream()
-                            .anyMatch(r ->
-                                    !r.held().rule().appliesTo().conditions().isEmpty()));
+            boolean asks = all.stream()
+                    .anyMatch(r -> !r.held().rule().appliesTo().conditions().isEmpty());
+            return new Slate(all, asks, new ConcurrentHashMap<>());
+        }
+
+        /** If nothing narrower is said; the same list for the same conditions. */
+        List<RuleInForce> inForce(Set<String> conditions) {
+            return byConditions.computeIfAbsent(asksConditions ? conditions : Set.of(), this::with);
+        }
+
+        private List<RuleInForce> with(Set<String> conditions) {
+            return all.stream()
+                    .filter(RuleOverride::on)
+                    .map(RuleOverride::held)
+                    .filter(held ->
+                            conditions.containsAll(held.rule().appliesTo().conditions()))
+                    .toList();
         }
     }
 }

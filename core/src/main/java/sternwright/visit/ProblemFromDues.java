@@ -14,7 +14,7 @@ import sternwright.boat.Winter;
 import sternwright.due.ClauseKind;
 import sternwright.due.Due;
 import sternwright.due.DueState;
-import sternwright.due.GammaForecast;
+import sternwright.due.hours.GammaForecast;
 import sternwright.history.MeterReading;
 import sternwright.history.RunningHours;
 import sternwright.service.Rule;

@@ -17,9 +17,10 @@ import sternwright.app.files.problem.Problem;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
+import sternwright.due.BoatCase;
 import sternwright.due.Due;
-import sternwright.due.DueList;
 import sternwright.due.WearDate;
+import sternwright.due.YardDueList;
 import sternwright.history.BoatHistory;
 import sternwright.service.Rule;
 import sternwright.service.RuleBook;
@@ -50,8 +51,9 @@ public final class DueWork {
      * @return every work on every part, the soonest first
      */
     public List<Due> all(LocalDate today) {
+        YardDueList day = on(today);
         return files.boats().values().parallelStream()
-                .map(b -> of(b, files.history(b.id()), today))
+                .map(b -> day.of(asked(b, files.history(b.id()), today)))
                 .flatMap(Collection::stream)
                 .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))
                 .toList();
@@ -66,10 +68,17 @@ public final class DueWork {
      * @return every work on every part, the soonest first
      */
     public List<Due> of(Boat boat, BoatHistory history, LocalDate today) {
+        return on(today).of(asked(boat, history, today));
+    }
+
+    private YardDueList on(LocalDate today) {
+        return YardDueList.on(files.yard().season(), book::forPart, today);
+    }
+
+    private BoatCase asked(Boat boat, BoatHistory history, LocalDate today) {
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())), boat.berthId());
         Use use = there(files.yard().use(boat.use()), boat.use());
-        return DueList.of(
-                boat, berth, use, files.yard().season(), book::forPart, history, wear(boat, history, today), today);
+        return new BoatCase(boat, berth, use, history, wear(boat, history, today));
     }
 
     /** Anodes fall due when they are half gone, as weighed or predicted; every other part by its rules alone. */

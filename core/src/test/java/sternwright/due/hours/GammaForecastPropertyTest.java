@@ -1,4 +1,4 @@
-package sternwright.due;
+package sternwright.due.hours;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
@@ -13,10 +13,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sternwright.history.MeterReading;
 import sternwright.history.RunningHours;
+import sternwright.measure.MonthlyShare;
 import sternwright.yard.Use;
 
 /** The hours forecast: its quantiles hold what they promise, and it learns from the meter. */
 class GammaForecastPropertyTest {
+    private static final MonthlyShare SUMMER =
+            new MonthlyShare(List.of(.01, .01, .03, .08, .13, .17, .20, .19, .11, .05, .01, .01));
     private static final LocalDate START = LocalDate.of(2026, 1, 1);
 
     static IntStream seeds() {
@@ -24,12 +27,12 @@ class GammaForecastPropertyTest {
     }
 
     private static GammaForecast forecast(Random random) {
-        Use use = new Use("u", "u", 30 + random.nextInt(400), 0.2 + random.nextDouble(), OneBoat.SUMMER, false);
+        Use use = new Use("u", "u", 30 + random.nextInt(400), 0.2 + random.nextDouble(), SUMMER, false);
         double rate = 20 + random.nextInt(500);
         List<MeterReading> readings = IntStream.rangeClosed(0, random.nextInt(6))
                 .mapToObj(y -> MeterReading.of(START.minusYears(6L - y), "main", y * rate))
                 .toList();
-        return new GammaForecast(use, OneBoat.SUMMER, RunningHours.of(readings));
+        return new GammaForecast(use, SUMMER, RunningHours.of(readings));
     }
 
     @ParameterizedTest
@@ -54,7 +57,7 @@ class GammaForecastPropertyTest {
         HoursForecast.Range range = forecast.reach(START, hours);
         assertFalse(range.median().isBefore(range.early80()));
         assertFalse(range.late80().isBefore(range.median()));
-        double years = OneBoat.SUMMER.between(START, range.median());
+        double years = SUMMER.between(START, range.median());
         if (years > 0.2 && years < 50) {
             assertEquals(0.5, forecast.chance(hours, years), 0.08, "dates are whole days, June days weigh most");
         }
@@ -84,13 +87,28 @@ class GammaForecastPropertyTest {
         }
     }
 
+    /** Read off the grid against the exact equation, over levels from a hundredth to a hundred scales and all shapes. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void theGridIsExactToHalfAPartInAThousand(int seed) {
+        Random random = new Random(seed);
+        GammaQuantiles quantiles = new GammaQuantiles(GammaForecast.SHAPE_PER_YEAR);
+        double level = Math.exp(-4.6 + 9.2 * random.nextDouble());
+        double shape = Math.exp(0.7 + 6 * random.nextDouble());
+        double[] read = quantiles.years(level, shape);
+        double[] exact = quantiles.exact(level, shape);
+        for (int k = 0; k < 3; k++) {
+            assertEquals(0, Math.log(read[k] / exact[k]), 5e-4, level + " " + shape + " quantile " + k);
+        }
+    }
+
     /** Judge: plain simulation of the same process, rate from the prior, no formula shared. */
     @Test
     void rangeAgreesWithSimulation() {
         double mean = 120;
         double variation = 0.5;
-        Use use = new Use("u", "u", mean, variation, OneBoat.SUMMER, false);
-        GammaForecast forecast = new GammaForecast(use, OneBoat.SUMMER, RunningHours.of(List.of()));
+        Use use = new Use("u", "u", mean, variation, SUMMER, false);
+        GammaForecast forecast = new GammaForecast(use, SUMMER, RunningHours.of(List.of()));
         Random random = new Random(42);
         double a = 2 + 1 / (variation * variation);
         double b = mean * (a - 1) / GammaForecast.SHAPE_PER_YEAR;
@@ -106,11 +124,11 @@ class GammaForecastPropertyTest {
 
     @Test
     void aBusyMeterBringsTheDateForward() {
-        Use use = new Use("u", "u", 100, 0.5, OneBoat.SUMMER, false);
+        Use use = new Use("u", "u", 100, 0.5, SUMMER, false);
         RunningHours busy = RunningHours.of(
                 List.of(MeterReading.of(START.minusYears(3), "main", 0), MeterReading.of(START, "main", 900)));
-        GammaForecast prior = new GammaForecast(use, OneBoat.SUMMER, RunningHours.of(List.of()));
-        GammaForecast learnt = new GammaForecast(use, OneBoat.SUMMER, busy);
+        GammaForecast prior = new GammaForecast(use, SUMMER, RunningHours.of(List.of()));
+        GammaForecast learnt = new GammaForecast(use, SUMMER, busy);
         assertTrue(learnt.reach(START, 200)
                 .median()
                 .isBefore(prior.reach(START, 200).median()));

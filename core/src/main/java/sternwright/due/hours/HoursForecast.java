@@ -1,4 +1,4 @@
-package sternwright.due;
+package sternwright.due.hours;
 
 import java.time.LocalDate;
 
