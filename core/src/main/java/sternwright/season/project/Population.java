@@ -1,38 +1,86 @@
 package sternwright.season.project;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Set;
 import java.util.SplittableRandom;
+import sternwright.season.search.Budget;
 
-/** A population of activity lists, every one justified; the lists are crossed, or a stretch of one is shuffled. */
+/**
+ * A population of activity lists, every one justified; the lists are crossed, or a stretch of one is shuffled. No two members are the
+ * same schedule: without that it is soon a crowd of one.
+ */
 final class Population {
+    private static final int FEWEST = 200;
+    private static final int MOST = 4000;
+
+    /** Part of the budget in which the first members are drawn, beyond the fewest: a longer search lives on a larger population. */
+    private static final double FOUNDING = 0.007;
+
+    /** Births without a shorter schedule, for each member, after which most members are drawn anew. */
+    private static final int PATIENCE = 60;
+
+    private static final Comparator<Member> BETTER_FIRST =
+            Comparator.<Member>comparingInt(m -> m.makespan).thenComparingLong(m -> m.endSum);
+
     private final ProjectArrays p;
     private final SerialScheme scheme;
     private final SplittableRandom random;
-    private final int[][] lists;
-    private final int[] length;
+    private final List<Member> members = new ArrayList<>();
+    private final Set<Long> known = new HashSet<>();
     private final boolean[] taken;
     private final int[] waiting;
-    private int[] child;
     private final int[] end;
+    private Member born;
+    private int[] child;
     private int[] bestList;
     private int best = Integer.MAX_VALUE;
     private int idle;
 
-    Population(ProjectArrays p, SplittableRandom random, int size) {
+    /** One list with its schedule: of equal makespans the one whose activities end earlier on the whole has the thinner tail. */
+    private static final class Member {
+        int[] list;
+        int makespan;
+        long endSum;
+        long mark;
+
+        Member(int activities) {
+            list = new int[activities];
+        }
+
+        void read(int[] end, int length) {
+            makespan = length;
+            endSum = 0;
+            mark = 1;
+            for (int e : end) {
+                endSum += e;
+                mark = (mark ^ e) * 0x9E37_79B9_7F4A_7C15L;
+                mark ^= mark >>> 29;
+            }
+        }
+    }
+
+    Population(ProjectArrays p, SplittableRandom random) {
         this.p = p;
         this.random = random;
         scheme = new SerialScheme(p);
-        lists = new int[size][p.n];
-        length = new int[size];
         taken = new boolean[p.n];
         waiting = new int[p.n];
-        child = new int[p.n];
         end = new int[p.n];
+        born = new Member(p.n);
+        child = born.list;
         bestList = new int[p.n];
-        found(0);
     }
 
     long schedules() {
         return scheme.schedules;
+    }
+
+    /** Children looked at so far; each takes about three schedules. */
+    long children() {
+        return scheme.schedules / 3;
     }
 
     int best() {
@@ -43,25 +91,37 @@ final class Population {
         return bestList;
     }
 
-    /** Takes in a list found elsewhere, in place of the worst. */
-    void takeIn(int[] list, int makespan) {
-        int worst = worst();
-        if (makespan < length[worst]) {
-            System.arraycopy(list, 0, lists[worst], 0, p.n);
-            length[worst] = makespan;
-            keep(list, makespan);
+    /** Draws the first members, more of them the more the budget allows; does nothing if they are there. */
+    void found(Budget budget, int bound) {
+        double until = members.isEmpty() ? 1 : 0;
+        while (members.isEmpty() || members.size() < MOST && best > bound && budget.spent(children()) < until) {
+            draw();
+            if (members.size() == FEWEST) {
+                until = budget.spent(children()) + FOUNDING;
+            }
         }
     }
 
-    /** New lists, drawn with a bias to those with a long tail, in place of all from {@code from} on. */
-    private void found(int from) {
-        for (int x = from; x < lists.length; x++) {
-            sampleInto(lists[x]);
-            int makespan = scheme.forwards(lists[x], end);
-            length[x] = scheme.justify(lists[x], end, makespan);
-            keep(lists[x], length[x]);
+    /** Takes in a list found elsewhere, in place of the worst. */
+    void takeIn(int[] list, int makespan) {
+        Member worst = members.stream().max(BETTER_FIRST).orElseThrow();
+        if (makespan < worst.makespan) {
+            System.arraycopy(list, 0, child, 0, p.n);
+            born.read(end, scheme.forwards(child, end));
+            keep(born);
+            replace(worst);
         }
-        idle = 0;
+    }
+
+    /** One more list, drawn with a bias to those with a long tail. */
+    private void draw() {
+        Member member = new Member(p.n);
+        sampleInto(member.list);
+        int makespan = scheme.forwards(member.list, end);
+        member.read(end, scheme.justify(member.list, end, makespan));
+        keep(member);
+        known.add(member.mark);
+        members.add(member);
     }
 
     private void sampleInto(int[] list) {
@@ -92,11 +152,11 @@ final class Population {
 
     /** One more child. */
     void step() {
-        int mother = tournament();
+        Member mother = tournament();
         if (random.nextInt(3) == 0) {
-            shuffleStretch(lists[mother]);
+            shuffleStretch(mother.list);
         } else {
-            cross(lists[mother], lists[tournament()]);
+            cross(mother.list, tournament().list);
             if (random.nextInt(3) == 0) {
                 swapNeighbours(1 + random.nextInt(4));
             }
@@ -105,69 +165,70 @@ final class Population {
         if (makespan <= best * 1.10 + 2) {
             makespan = scheme.justify(child, end, makespan);
         }
-        enter(mother, makespan);
-        if (idle > 60 * lists.length) {
+        born.read(end, makespan);
+        enter(mother);
+        if (idle > PATIENCE * members.size()) {
             refresh();
         }
     }
 
-    private void enter(int mother, int makespan) {
+    private void enter(Member mother) {
         idle++;
-        if (makespan < best) {
-            idle = 0;
+        keep(born);
+        if (known.contains(born.mark)) {
+            return;
         }
-        keep(child, makespan);
-        int loser = makespan <= length[mother] && random.nextInt(2) == 0 ? mother : tournamentOfWorst();
-        if (makespan < length[loser] || makespan == length[loser] && random.nextInt(2) == 0) {
-            int[] swap = lists[loser];
-            lists[loser] = child;
-            child = swap;
-            length[loser] = makespan;
+        boolean follows = BETTER_FIRST.compare(born, mother) <= 0 && random.nextInt(2) == 0;
+        Member loser = follows ? mother : tournamentOfWorst();
+        if (BETTER_FIRST.compare(born, loser) <= 0) {
+            replace(loser);
         }
     }
 
-    private void keep(int[] list, int makespan) {
-        if (makespan < best) {
-            best = makespan;
-            bestList = list.clone();
+    /** Puts the child in the place of a member, whose list is used for the next one. */
+    private void replace(Member loser) {
+        known.remove(loser.mark);
+        known.add(born.mark);
+        int[] list = loser.list;
+        loser.list = born.list;
+        loser.makespan = born.makespan;
+        loser.endSum = born.endSum;
+        loser.mark = born.mark;
+        born.list = list;
+        child = list;
+    }
+
+    private void keep(Member member) {
+        if (member.makespan < best) {
+            best = member.makespan;
+            bestList = member.list.clone();
+            idle = 0;
         }
     }
 
     /** The best few stay, the others are drawn anew. */
     private void refresh() {
-        for (int x = 0; x < lists.length / 8; x++) {
-            int least = x;
-            for (int y = x; y < lists.length; y++) {
-                least = length[y] < length[least] ? y : least;
-            }
-            int[] swap = lists[x];
-            lists[x] = lists[least];
-            lists[least] = swap;
-            int value = length[x];
-            length[x] = length[least];
-            length[least] = value;
+        int size = members.size();
+        members.sort(BETTER_FIRST);
+        List<Member> gone = members.subList(Math.max(1, size / 8), size);
+        gone.forEach(member -> known.remove(member.mark));
+        gone.clear();
+        while (members.size() < size) {
+            draw();
         }
-        found(lists.length / 8);
+        idle = 0;
     }
 
-    private int tournament() {
-        int one = random.nextInt(lists.length);
-        int two = random.nextInt(lists.length);
-        return length[one] <= length[two] ? one : two;
+    private Member tournament() {
+        Member one = members.get(random.nextInt(members.size()));
+        Member two = members.get(random.nextInt(members.size()));
+        return BETTER_FIRST.compare(one, two) <= 0 ? one : two;
     }
 
-    private int tournamentOfWorst() {
-        int one = random.nextInt(lists.length);
-        int two = random.nextInt(lists.length);
-        return length[one] >= length[two] ? one : two;
-    }
-
-    private int worst() {
-        int worst = 0;
-        for (int x = 1; x < lists.length; x++) {
-            worst = length[x] > length[worst] ? x : worst;
-        }
-        return worst;
+    private Member tournamentOfWorst() {
+        Member one = members.get(random.nextInt(members.size()));
+        Member two = members.get(random.nextInt(members.size()));
+        return BETTER_FIRST.compare(one, two) >= 0 ? one : two;
     }
 
     /** Beginning and end of one list, the stretch between in the order of the other. */

@@ -9,7 +9,6 @@ import sternwright.season.search.Budget;
 
 /** Searches for a short schedule of a project, in as many populations as threads. */
 public final class ProjectSearch {
-    private static final int SIZE = 300;
     private static final int STEPS_BETWEEN_LOOKS = 32;
 
     private ProjectSearch() {}
@@ -25,7 +24,7 @@ public final class ProjectSearch {
         ProjectArrays p = new ProjectArrays(project);
         SplittableRandom random = new SplittableRandom(seed);
         List<Population> populations = IntStream.range(0, threads)
-                .mapToObj(t -> new Population(p, random.split(), SIZE))
+                .mapToObj(t -> new Population(p, random.split()))
                 .toList();
         int rounds = 10;
         for (int round = 1; round <= rounds && best(populations).best() > p.bound; round++) {
@@ -43,12 +42,11 @@ public final class ProjectSearch {
     }
 
     private static void run(Population population, Budget budget, double until, int bound) {
-        long steps = population.schedules() / 3;
-        while (population.best() > bound && budget.spent(steps) < until) {
+        population.found(budget, bound);
+        while (population.best() > bound && budget.spent(population.children()) < until) {
             for (int step = 0; step < STEPS_BETWEEN_LOOKS; step++) {
                 population.step();
             }
-            steps = population.schedules() / 3;
         }
     }
 
