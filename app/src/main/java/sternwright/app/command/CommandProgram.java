@@ -4,14 +4,15 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
-import java.time.format.DateTimeParseException;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.function.Supplier;
 import picocli.CommandLine;
 import sternwright.app.command.demo.DemoCommand;
 import sternwright.app.command.due.DueCommand;
+import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.entry.Misread;
 import sternwright.app.command.entry.Pages;
 import sternwright.app.command.entry.Sternwright;
 import sternwright.app.command.entry.TradeWords;
@@ -106,10 +107,9 @@ public final class CommandProgram {
             }
         });
         TradeWords.teach(line);
-        line.registerConverter(LocalDate.class, CommandProgram::date);
         line.setOut(out);
         line.setErr(err);
-        line.setExecutionExceptionHandler((e, at, parsed) -> told(e));
+        line.setExecutionExceptionHandler((e, at, parsed) -> told(e, at));
         line.setParameterExceptionHandler(this::told);
         int status = execute(line, args);
         out.flush();
@@ -118,14 +118,6 @@ public final class CommandProgram {
     }
 
     /** The command asked for: the first word that is neither an option nor the value of one. */
-    private static LocalDate date(String text) {
-        try {
-            return LocalDate.parse(text);
-        } catch (DateTimeParseException e) {
-            throw new CommandLine.TypeConversionException("\"" + text + "\" is not a date such as 2026-09-30");
-        }
-    }
-
     private static String first(String[] args, Map<String, Supplier<Object>> commands) {
         for (int i = 0; i < args.length; i++) {
             if (args[i].equals("--yard") || args[i].equals("--date")) {
@@ -148,20 +140,20 @@ public final class CommandProgram {
     }
 
     private int told(CommandLine.ParameterException e, String[] args) {
-        err.println(e.getMessage());
-        CommandLine.UnmatchedArgumentException.printSuggestions(e, err);
+        Misread.words(e).forEach(err::println);
         err.println("\"" + e.getCommandLine().getCommandSpec().qualifiedName() + " --help\" says how it is used.");
         return ExitStatus.BAD_INPUT;
     }
 
-    private int told(Exception e) {
+    private int told(Exception e, CommandLine at) {
         if (e instanceof BadInput bad) {
             bad.problems().stream().limit(LISTED).map(Problem::text).forEach(err::println);
             int count = bad.problems().size();
             if (count > LISTED) {
                 err.println("... and " + (count - LISTED) + " more.");
             }
-            err.println(count == 1 ? "One problem; nothing was written." : count + " problems; nothing was written.");
+            boolean writes = at.getCommandSpec().userObject() instanceof Deed deed && deed.writes();
+            err.println((count == 1 ? "One problem" : count + " problems") + (writes ? "; nothing was written." : "."));
             return ExitStatus.BAD_INPUT;
         }
         if (e instanceof IOException || e instanceof UncheckedIOException) {

@@ -2,17 +2,22 @@ package sternwright.app.files;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import sternwright.app.files.kind.BoatShape;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
+import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Yaml;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.boat.Boat;
 import sternwright.boat.Bond;
+import sternwright.boat.HullSense;
 import sternwright.boat.Installation;
 import sternwright.boat.Part;
 import sternwright.boat.PartCatalogue;
@@ -33,7 +38,8 @@ import sternwright.yard.Yard;
 final class BoatCheck {
     private final @Nullable Yard yard;
     private final @Nullable Set<String> berths;
-    private final Set<String> kinds;
+    private final boolean allProgrammesRead;
+    private final @Nullable Set<String> kinds;
     private final Set<String> metals;
     private final Set<String> programmes = new HashSet<>();
     private final Set<String> rules = new HashSet<>();
@@ -41,12 +47,14 @@ final class BoatCheck {
     BoatCheck(
             @Nullable Yard yard,
             @Nullable Set<String> berths,
-            PartCatalogue catalogue,
+            @Nullable PartCatalogue catalogue,
             Programme generic,
-            List<Programme> own) {
+            List<Programme> own,
+            boolean allProgrammesRead) {
+        this.allProgrammesRead = allProgrammesRead;
         this.yard = yard;
         this.berths = berths;
-        this.kinds = YardFolder.kindIds(catalogue);
+        this.kinds = catalogue == null ? null : YardFolder.kindIds(catalogue);
         this.metals = MetalCatalogue.standard().metals().stream().map(Metal::id).collect(Collectors.toSet());
         List<Programme> all = new ArrayList<>(own);
         all.add(generic);
@@ -56,7 +64,33 @@ final class BoatCheck {
         });
     }
 
-    /** Everything in a boat's file that leads nowhere. */
+    /** Names of things in other files that are not there; told even if other fields of the file are wrong. */
+    List<Problem> references(Reading reading) {
+        Map<String, Set<String>> known = new HashMap<>();
+        if (kinds != null) {
+            known.put(BoatShape.KINDS, kinds);
+        }
+        known.put(BoatShape.METALS, metals);
+        if (berths != null) {
+            known.put(BoatShape.BERTHS, berths);
+        }
+        if (yard != null) {
+            known.put(BoatShape.USES, yard.uses().stream().map(Use::id).collect(Collectors.toSet()));
+        }
+        if (allProgrammesRead) {
+            known.put(BoatShape.PROGRAMMES, programmes);
+        }
+        List<Problem> wrong = new ArrayList<>();
+        for (Reading.Referred r : reading.referred()) {
+            Set<String> there = known.get(r.what());
+            if (there != null && !there.contains(r.written())) {
+                wrong.add(unknown(reading.file(), r.line(), r.path(), r.written(), r.what(), there));
+            }
+        }
+        return wrong;
+    }
+
+    /** Everything else in a boat's file that cannot be. */
     List<Problem> problems(String file, String id, Yaml.Read<Boat> read) {
         Boat boat = read.value();
         Asking ask = new Asking(file, read, new ArrayList<>());
@@ -67,17 +101,13 @@ final class BoatCheck {
                     "Rename the file or the boat.",
                     "id");
         }
-        if (berths != null) {
-            ask.known(boat.berthId(), berths, "berth in berths.yaml", "berth");
-        }
         if (yard != null) {
-            Set<String> uses = yard.uses().stream().map(Use::id).collect(Collectors.toSet());
-            ask.known(boat.use(), uses, "kind of use in yard.yaml", "use");
             tariff(boat, yard, ask);
         }
-        if (boat.programme() != null) {
-            ask.known(boat.programme(), programmes, "programme", "programme");
-        }
+        HullSense.of(boat.hull()).stream()
+                .filter(HullSense.Odd::impossible)
+                .forEach(o ->
+                        ask.note(o.found(), o.expected(), "By " + o.source().line() + ".", "hull", o.field()));
         for (int i = 0; i < boat.installations().size(); i++) {
             parts(boat.installations().get(i), i, ask);
         }
@@ -87,6 +117,21 @@ final class BoatCheck {
             ask.known(bond.to().toString(), refs(boat), "part of this boat", "bonds", i, "to");
         }
         return ask.problems;
+    }
+
+    /** Figures of the hull that are unusual together; they do not stop the work. */
+    static List<Problem> unusual(String file, Yaml.Read<Boat> read) {
+        return HullSense.of(read.value().hull()).stream()
+                .filter(o -> !o.impossible())
+                .map(o -> new Problem(
+                        file,
+                        read.line("hull", o.field()),
+                        read.path("hull", o.field()),
+                        o.found(),
+                        "",
+                        "It is " + o.expected() + " (" + o.source().standing().words()
+                                + "); look whether a figure slipped."))
+                .toList();
     }
 
     private static void tariff(Boat boat, Yard yard, Asking ask) {
@@ -100,14 +145,10 @@ final class BoatCheck {
         }
     }
 
-    private void parts(Installation installation, int at, Asking ask) {
+    private static void parts(Installation installation, int at, Asking ask) {
         Set<String> before = new HashSet<>();
         for (int i = 0; i < installation.parts().size(); i++) {
             Part part = installation.parts().get(i);
-            ask.known(part.kind(), kinds, "kind of part in the catalogue", "installations", at, "parts", i, "kind");
-            if (part.metal() != null) {
-                ask.known(part.metal(), metals, "metal", "installations", at, "parts", i, "metal");
-            }
             if (part.parentId() != null) {
                 String what = "part further up in this installation";
                 ask.known(part.parentId(), before, what, "installations", at, "parts", i, "parent");

@@ -34,7 +34,9 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
         String file = FolderLayout.boat(id);
         String text = layout.text(file, problems);
         List<Problem> found = new ArrayList<>();
-        Yaml.Read<Boat> read = text == null ? null : Yaml.read(text, BoatShape.BOAT, new Reading(file, latest), found);
+        Reading reading = new Reading(file, latest);
+        Yaml.Read<Boat> read = text == null ? null : Yaml.read(text, BoatShape.BOAT, reading, found);
+        found.addAll(check.references(reading));
         if (read != null) {
             found.addAll(check.problems(file, id, read));
         }
@@ -43,7 +45,11 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
         List<Sheet.Row<MeterReading>> hours =
                 rows(layout, FolderLayout.hours(id), HoursSheet.ONE_BOAT, latest, problems);
         problems.noteAll(found);
-        List<Problem> remarks = read == null ? List.of() : check.history(read.value(), entries, hours);
+        List<Problem> remarks = new ArrayList<>();
+        if (read != null) {
+            remarks.addAll(BoatCheck.unusual(file, read));
+            remarks.addAll(check.history(read.value(), entries, hours));
+        }
         return new BoatFile(
                 Optional.ofNullable(read).map(Yaml.Read::value),
                 new BoatHistory(id, values(entries), values(hours)),

@@ -40,6 +40,7 @@ public final class YardFolder {
     private final FolderLayout layout;
     private final LocalDate latest;
     private final Problems problems = new Problems();
+    private boolean catalogueRead = true;
 
     private YardFolder(FolderLayout layout, LocalDate latest) {
         this.layout = layout;
@@ -126,11 +127,13 @@ public final class YardFolder {
      * @throws BadInput with everything that is wrong
      */
     public static Boat proveBoat(YardFiles yard, String id, String text, LocalDate latest) {
-        BoatCheck check =
-                new BoatCheck(yard.yard(), yard.berths().keySet(), yard.catalogue(), yard.generic(), yard.programmes());
+        BoatCheck check = new BoatCheck(
+                yard.yard(), yard.berths().keySet(), yard.catalogue(), yard.generic(), yard.programmes(), true);
         String name = FolderLayout.boat(id);
         List<Problem> problems = new ArrayList<>();
-        Yaml.Read<Boat> read = Yaml.read(text, BoatShape.BOAT, new Reading(name, latest), problems);
+        Reading reading = new Reading(name, latest);
+        Yaml.Read<Boat> read = Yaml.read(text, BoatShape.BOAT, reading, problems);
+        problems.addAll(check.references(reading));
         if (read != null) {
             problems.addAll(check.problems(name, id, read));
         }
@@ -150,16 +153,19 @@ public final class YardFolder {
         BoatCheck check = new BoatCheck(
                 yard == null ? null : yard.value(),
                 berths == null ? null : ids(berths.value(), Berth::id),
-                catalogue,
+                catalogueRead ? catalogue : null,
                 generic,
-                own);
+                own,
+                programmes.size() == layout.programmes().size());
         List<BoatFile> boats = boatIds.parallelStream()
                 .map(id -> BoatFile.read(layout, id, latest, check))
                 .toList();
         boats.forEach(b -> problems.noteAll(b.problems()));
-        new ProgrammeReferences(layout, generic, programmes, catalogue)
-                .check(boats.stream().flatMap(b -> b.boat().stream()).toList())
-                .forEach(problems::note);
+        if (catalogueRead) {
+            new ProgrammeReferences(layout, generic, programmes, catalogue)
+                    .check(boats.stream().flatMap(b -> b.boat().stream()).toList())
+                    .forEach(problems::note);
+        }
         problems.stopIfAny();
         if (yard == null || berths == null) {
             throw new IllegalStateException("a file that was not read noted no problem");
@@ -186,6 +192,7 @@ public final class YardFolder {
             return shipped;
         }
         Yaml.Read<PartCatalogue> own = yaml(FolderLayout.CATALOGUE, CatalogueShape.CATALOGUE);
+        catalogueRead = own != null;
         return own == null ? shipped : shipped.with(own.value().kinds());
     }
 

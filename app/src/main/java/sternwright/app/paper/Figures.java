@@ -7,8 +7,10 @@ import java.time.LocalDate;
 import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.Currency;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import sternwright.job.reading.Limits;
 import sternwright.measure.Money;
@@ -20,6 +22,8 @@ import sternwright.service.ReadingAsked;
  */
 public final class Figures {
     private static final String JOIN = "\u00a0";
+    private static final Pattern ISO_DATE =
+            Pattern.compile("\\b[0-9]{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])\\b");
     private static final Set<String> COUNTED = Set.of("piece", "week", "visit", "lift");
 
     private final Locale locale;
@@ -89,6 +93,16 @@ public final class Figures {
      */
     public String shortDate(LocalDate day) {
         return shortDate.format(day).replace(" ", JOIN);
+    }
+
+    /**
+     * A sentence whose dates are ISO 8601, as the pure core words them, with its dates as people say them.
+     *
+     * @param sentence any text
+     * @return the same with such dates as 5 Oct 2026
+     */
+    public String dated(String sentence) {
+        return ISO_DATE.matcher(sentence).replaceAll(m -> shortDate(LocalDate.parse(m.group())));
     }
 
     /**
@@ -164,6 +178,20 @@ public final class Figures {
         format.setMinimumFractionDigits(amount.amount().scale());
         format.setMaximumFractionDigits(amount.amount().scale());
         return format.format(amount.amount()).replace('-', '\u2212');
+    }
+
+    /**
+     * An amount of money that is only weighed, in whole units.
+     *
+     * @param amount the amount
+     * @param currency its currency
+     * @return such as €2,795
+     */
+    public String about(double amount, Currency currency) {
+        NumberFormat format = NumberFormat.getCurrencyInstance(locale);
+        format.setCurrency(currency);
+        format.setMaximumFractionDigits(0);
+        return format.format(Math.rint(amount) + 0.0).replace('-', '\u2212');
     }
 
     /**

@@ -53,6 +53,19 @@ class A03_VisitToPaperTest {
     }
 
     @Test
+    void whatIsDeclinedIsEchoedWithWhoSigned() {
+        assertEquals(
+                0,
+                run("estimate", "grey-plover", "--months", "12", "--decline", "1,2", "--signed-by", "A. Owner"),
+                told::all);
+        assertTrue(told.out().contains("Declined, 2 of "), told::all);
+        assertTrue(told.out().contains("signed by A. Owner:\n  1  "), told::all);
+        assertTrue(told.out().contains("--refused-by \"A. Owner\""), told::all);
+        assertEquals(2, run("estimate", "grey-plover", "--months", "12", "--signed-by", "A. Owner"));
+        assertTrue(told.err().contains("--signed-by: nothing is declined"), told::all);
+    }
+
+    @Test
     void aVisitOrALineThatIsNotThereIsSaidAndNothingIsWritten() throws IOException {
         assertEquals(2, run("card", "grey-plover", "--months", "12", "--visit", "99"));
         assertTrue(told.err().contains("grey-plover has no visit 99; expected one of 1 "), told::all);

@@ -32,7 +32,7 @@ class B01_NewYardToDueListTest {
         Answer.by(yard, "new", "boat", "--arrangement", "saildrive", "--name", "Little Tern")
                 .done()
                 .says("little-tern.yaml");
-        Answer.by(yard, "boats").done().says("little-tern", "main saildrive", "1 boats");
+        Answer.by(yard, "boats").done().says("little-tern", "main saildrive", "1 boat.");
         Answer.by(yard, "check").done().says("Every reference leads somewhere");
         Answer.by(yard, "due", "little-tern").done().says("main/leg", "diaphragm");
         Answer.by(yard, "due", "little-tern", "--json").done().says("\"due-on\"", "\"boat\" : \"little-tern\"");

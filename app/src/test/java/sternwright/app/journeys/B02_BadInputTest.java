@@ -1,6 +1,7 @@
 package sternwright.app.journeys;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 
 import java.io.IOException;
 import java.nio.file.Files;
@@ -68,7 +69,7 @@ class B02_BadInputTest {
                 "parts[leg].metal: there is no metal \"aluminum-casting\". Perhaps \"aluminium-casting\" is meant",
                 "parts[leak-sensor].parent: there is no part further up in this installation \"diaphragm\"",
                 "bonds[2].to: there is no part of this boat \"main/propellor\". Perhaps \"main/propeller\" is meant",
-                "7 problems; nothing was written");
+                "7 problems");
     }
 
     @Test
@@ -133,14 +134,63 @@ class B02_BadInputTest {
                 "hours/tern.csv:2: hours: found -1",
                 "yard.yaml:",
                 "currency: found \"euro\"",
-                "4 problems; nothing was written");
+                "4 problems");
+    }
+
+    @Test
+    void namesThatLeadNowhereAreToldBesideFieldsThatCannotBe() throws IOException {
+        change(boat, "length-m: 10", "length-m: ten");
+        change(boat, "berth: home", "berth: hom");
+        change(boat, "kind: fuel-tank", "kind: fuel-tonk");
+        refused(
+                "hull.length-m: found \"ten\"",
+                "berth: there is no berth in berths.yaml \"hom\"",
+                "parts[fuel-tank].kind: there is no kind of part in the catalogue \"fuel-tonk\"",
+                "3 problems");
+    }
+
+    @Test
+    void whatAHullCannotBeAndWhatIsUnusual() throws IOException {
+        Answer.by(yard, "new", "boat", "--arrangement", "pod", "--id", "heavy", "--mass", "55000")
+                .refused("--mass: found 55000 kg is more than a boat of this length, beam and draught can float");
+        Answer.by(yard, "new", "boat", "--arrangement", "pod", "--id", "light", "--mass", "550")
+                .done()
+                .says("Remark: 550 kg is unusual for 10.0 m of length; it is usually 1200 kg to 25000 kg", "no source");
+        Answer.by(yard, "check").done().says("boats/light.yaml:", "hull.mass-kg: 550 kg is unusual", "1 remark above");
+    }
+
+    @Test
+    void wordsTypedAreToldInWordsOfTheTrade() {
+        Answer.by(yard, "new", "boat", "--arrangement", "jet", "--id", "x", "--length", "11m")
+                .refused(
+                        "--length: found \"11m\"; expected a number such as 11.5. Leave the unit out. --length is: Length overall, m.");
+        Answer.by(yard, "new", "boat", "--arrangement", "jet", "--id", "x", "--length", "11,5")
+                .refused("Write a decimal point");
+        Answer.by(yard, "new", "boat", "--arrangement", "JET", "--id", "x", "--use", "cruisin")
+                .refused("--use: there is no kind of use in yard.yaml \"cruisin\". Perhaps \"cruising\" is meant");
+        Answer.by(yard, "new", "boat", "--arrangement", "sail-drive", "--id", "x")
+                .refused("--arrangement: \"sail-drive\" is not known. Perhaps \"saildrive\" is meant");
+        Answer.by(yard, "new", "boat", "--id", "x").refused("--arrangement is missing; it is: How power gets");
+        Answer.by(yard, "due", "--state", "OVERDU").refused("Perhaps \"overdue\" is meant");
+        Answer.by(yard, "due", "--state", "Overdue,DUE").done();
+        Answer.by(yard, "due", "--stat", "due")
+                .refused("--stat: \"sternwright due\" has no such option", "\"--state\"");
+        Answer.by(yard, "due", "--date", "25.11.2026").refused("--date: found \"25.11.2026\"; expected a date as year");
+        Answer.by(yard, "vists").refused("vists: there is no such command. Perhaps \"visits\" is meant");
+        Answer.by(yard, "hours", "tern", "main", "4o").refused("HOURS: found \"4o\"; expected a number");
+        Answer.by(yard, "hours", "tern").refused("INSTALLATION is missing; it is: Id of the installation");
+        Answer.by(yard, "card", "tern", "--visit", "1.5").refused("--visit: found \"1.5\"; expected a whole number");
+        Answer.by(yard, "record", "tern", "--work", "chnge-oil").refused("\"change-engine-oil\"");
+        Answer.by(yard, "record", "tern", "--work", "impeller").refused("\"renew-impeller\"");
     }
 
     private void refused(String... phrases) throws IOException {
         Map<String, String> before = files();
-        Answer.by(yard, "check").refused(phrases);
+        Answer check = Answer.by(yard, "check").refused(phrases);
+        assertFalse(check.err().contains("nothing was written"), "it only reads");
         Answer.by(yard, "record", "tern", "--work", "change-engine-oil", "--part", "main/engine")
-                .refused(phrases);
+                .refused(phrases)
+                .refused("nothing was written");
         assertEquals(before, files(), "nothing was written");
     }
 

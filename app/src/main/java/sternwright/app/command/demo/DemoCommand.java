@@ -21,8 +21,8 @@ import sternwright.visit.BoatAnswer;
 @Command(
         name = "demo",
         description = {
-            "Make an invented yard with eight years of past, then do the main job on it:",
-            "due list, visits, one job card, one estimate and the season."
+            "Make an invented yard with eight years of past and do the main job on it.",
+            "That is: due list, visits, one job card, one estimate and the season."
         },
         sortOptions = false)
 public final class DemoCommand extends Deed {
@@ -61,6 +61,11 @@ public final class DemoCommand extends Deed {
      */
     public DemoCommand(Pages pages) {
         this.pages = pages;
+    }
+
+    @Override
+    public boolean writes() {
+        return true;
     }
 
     @Override

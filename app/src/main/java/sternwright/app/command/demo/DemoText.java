@@ -12,6 +12,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.demo.ShowDemo;
@@ -57,8 +58,9 @@ public final class DemoText {
                 .mapToLong(b -> b.installations().size())
                 .sum();
         out.println(files.yard().name() + ", written to " + folder + ": everything in it is made up.");
-        out.println(files.boats().size() + " boats, " + engines + " engines, "
-                + files.berths().size() + " berths, " + figures.number(entries) + " lines of history up to "
+        out.println(Counted.of(files.boats().size(), "boat") + ", " + Counted.of(engines, "engine") + ", "
+                + Counted.of(files.berths().size(), "berth") + ", " + figures.number(entries)
+                + " lines of history up to "
                 + dates.format(today) + ".");
         out.flush();
     }
@@ -151,7 +153,7 @@ public final class DemoText {
         out.println();
         out.println("Job card and estimate of one visit: " + papers.boat().name() + ", "
                 + figures.dates(papers.visit().from(), papers.visit().to()) + ", "
-                + papers.visit().works().size() + " works, "
+                + Counted.of(papers.visit().works().size(), "work") + ", "
                 + figures.money(papers.visit().net()) + " without tax");
         for (Path file : List.of(
                 papers.card().html(),
@@ -164,6 +166,7 @@ public final class DemoText {
 
     void season(ShowDemo.Season made) {
         DatedSeason season = made.season().dated();
+        Currency currency = made.season().yard().yard().currency();
         out.println();
         out.println("The season, " + dates.format(season.from()) + " to " + dates.format(season.to()));
         long unsafe = standing(season, DatedOperation.State.UNSAFE);
@@ -173,14 +176,11 @@ public final class DemoText {
         out.println("  "
                 + (unsafe == 0
                         ? "Every boat safe against frost in time"
-                        : unsafe + " boats not safe against frost in time")
+                        : Counted.of(unsafe, "boat") + " not safe against frost in time")
                 + ", " + (late == 0 ? "none late." : late + " with something late."));
-        out.println(String.format(
-                Locale.ROOT,
-                "  Cost %.0f, no plan below %.0f: at most %.0f %% could be saved.",
-                season.cost().total(),
-                season.bound(),
-                100 * season.gap()));
+        out.println("  Cost " + figures.about(season.cost().total(), currency) + ", no plan below "
+                + figures.about(season.bound(), currency) + ": at most "
+                + figures.number(Math.rint(100 * season.gap())) + " % could be saved.");
         out.println("  Board: " + made.board());
     }
 

@@ -47,7 +47,8 @@ public final class DueCommand extends Deed {
             names = "--state",
             paramLabel = "STATE",
             split = ",",
-            description = "Only lines that stand so: ${COMPLETION-CANDIDATES}.")
+            description =
+                    "Only lines that stand so: overdue, unknown, due, coming, every-visit or refused; several with commas.")
     Set<DueState> states = EnumSet.noneOf(DueState.class);
 
     @Option(names = "--safety", description = "Only safety items.")

@@ -22,6 +22,11 @@ public abstract class Deed implements Callable<Integer> {
         return (Sternwright) root.userObject();
     }
 
+    /** Whether it writes anything that a person may fear for when it is refused. */
+    public boolean writes() {
+        return false;
+    }
+
     /** Where it stands among the commands. */
     protected final CommandSpec spec() {
         return Objects.requireNonNull(spec);

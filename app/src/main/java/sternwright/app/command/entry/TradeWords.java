@@ -1,5 +1,7 @@
 package sternwright.app.command.entry;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
@@ -8,7 +10,10 @@ import picocli.CommandLine.TypeConversionException;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.shape.Shapes;
 
-/** Words of the trade on the command line are written as in files: lower case with hyphens; upper case does no harm. */
+/**
+ * Words of the trade on the command line are written as in files: lower case with hyphens; upper case does no harm. Dates are ISO
+ * 8601, numbers have a decimal point.
+ */
 public final class TradeWords {
     private TradeWords() {}
 
@@ -18,11 +23,69 @@ public final class TradeWords {
      * @param line a command, with those below it
      */
     public static void teach(CommandLine line) {
-        line.getSubcommands().values().forEach(TradeWords::teach);
+        line.registerConverter(LocalDate.class, TradeWords::date);
+        line.registerConverter(Double.class, TradeWords::number);
+        line.registerConverter(double.class, TradeWords::number);
+        line.registerConverter(Integer.class, TradeWords::whole);
+        line.registerConverter(int.class, TradeWords::whole);
+        line.registerConverter(Long.class, TradeWords::wholeLong);
+        line.registerConverter(long.class, TradeWords::wholeLong);
+        words(line);
+    }
+
+    private static void words(CommandLine line) {
+        line.getSubcommands().values().forEach(TradeWords::words);
         line.getCommandSpec().args().stream()
                 .flatMap(arg -> Stream.of(arg.auxiliaryTypes()))
                 .filter(Class::isEnum)
                 .forEach(type -> teach(line, type));
+    }
+
+    private static LocalDate date(String text) {
+        try {
+            return LocalDate.parse(text.strip());
+        } catch (DateTimeParseException e) {
+            throw wrong(text, "a date as year-month-day, such as 2026-09-30", "");
+        }
+    }
+
+    private static double number(String text) {
+        try {
+            double value = Double.parseDouble(text.strip());
+            if (Double.isFinite(value) && !text.strip().matches(".*[dfDF]")) {
+                return value;
+            }
+        } catch (NumberFormatException e) {
+            // told below
+        }
+        throw wrong(text, "a number such as 11.5", numberAdvice(text));
+    }
+
+    private static int whole(String text) {
+        try {
+            return Integer.parseInt(text.strip());
+        } catch (NumberFormatException e) {
+            throw wrong(text, "a whole number such as 12", numberAdvice(text));
+        }
+    }
+
+    private static long wholeLong(String text) {
+        try {
+            return Long.parseLong(text.strip());
+        } catch (NumberFormatException e) {
+            throw wrong(text, "a whole number such as 12", numberAdvice(text));
+        }
+    }
+
+    private static String numberAdvice(String text) {
+        if (text.matches("-?[0-9]+,[0-9]+")) {
+            return " Write a decimal point.";
+        }
+        return text.matches("-?[0-9.]+\\s*\\p{L}+.*") ? " Leave the unit out." : "";
+    }
+
+    private static TypeConversionException wrong(String text, String expected, String advice) {
+        return new TypeConversionException("found \"" + text + "\"; expected " + expected + "." + advice);
     }
 
     private static <E> void teach(CommandLine line, Class<E> type) {

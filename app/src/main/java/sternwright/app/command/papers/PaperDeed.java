@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Counted;
 import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.desk.visits.VisitPapers;
 import sternwright.app.files.YardFiles;
@@ -57,6 +58,11 @@ public abstract class PaperDeed extends Deed {
     Path out;
 
     @Override
+    public boolean writes() {
+        return true;
+    }
+
+    @Override
     public final Integer call() throws IOException {
         if (months < 1 || months > 120) {
             throw BadInput.of("--months", months + " months", "1 to 120", "");
@@ -92,7 +98,7 @@ public abstract class PaperDeed extends Deed {
         if (visits.isEmpty()) {
             throw BadInput.of(
                     boat.id(),
-                    "no visit is planned in the next " + months + " months",
+                    "no visit is planned in the next " + Counted.of(months, "month"),
                     "",
                     "Look further with --months.");
         }
@@ -111,8 +117,7 @@ public abstract class PaperDeed extends Deed {
     final void tell(String what, PlannedVisit visit, VisitPapers.Written written) {
         Figures figures = Figures.of(program().reader());
         out().println(what + ", " + figures.dates(visit.from(), visit.to()) + ", "
-                + visit.place().words() + ", " + visit.works().size()
-                + (visit.works().size() == 1 ? " work:" : " works:"));
+                + visit.place().words() + ", " + Counted.of(visit.works().size(), "work") + ":");
         out().println("  " + written.pdf());
         out().println("  " + written.html());
         if (!written.remarks().isEmpty()) {

@@ -92,6 +92,11 @@ public final class ProtectCommand extends Deed {
     Path pdf;
 
     @Override
+    public boolean writes() {
+        return html != null || pdf != null;
+    }
+
+    @Override
     public Integer call() {
         ReferenceElectrode shown = electrode.isBlank() ? ReferenceElectrode.SILVER_CHLORIDE_SEAWATER : named();
         List<Observation> observations =
@@ -108,7 +113,7 @@ public final class ProtectCommand extends Deed {
         if (program().json()) {
             Json.print(ProtectionView.of(report, shown), out());
         } else {
-            new ProtectText(out(), shown).print(report, assumptions);
+            new ProtectText(out(), shown, Figures.of(program().reader())).print(report, assumptions);
         }
         return ExitStatus.DONE;
     }

@@ -6,7 +6,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.TextTable;
+import sternwright.app.paper.Figures;
 import sternwright.app.paper.drawing.PotentialScale;
 import sternwright.finding.Severity;
 import sternwright.protection.anode.AnodeForecast;
@@ -26,8 +28,10 @@ public final class ProtectText {
 
     private final PrintWriter out;
     private final ReferenceElectrode electrode;
+    private final Figures figures;
 
-    ProtectText(PrintWriter out, ReferenceElectrode electrode) {
+    ProtectText(PrintWriter out, ReferenceElectrode electrode, Figures figures) {
+        this.figures = figures;
         this.out = out;
         this.electrode = electrode;
     }
@@ -38,12 +42,12 @@ public final class ProtectText {
                 "%s (%s) on %s, berth %s: %s of %.2f ohm m at %.0f °C%n",
                 r.boat().name(),
                 r.boat().id(),
-                r.today(),
+                figures.shortDate(r.today()),
                 r.berth().name(),
                 r.circuit().water().words(),
                 r.circuit().water().resistivityOhmM(),
                 r.circuit().water().temperatureC());
-        r.owner().forEach(s -> out.println("  " + s));
+        r.owner().forEach(s -> out.println("  " + figures.dated(s)));
         parts(r.parts());
         anodes(r);
         if (r.diagnosis() != null) {
@@ -100,7 +104,7 @@ public final class ProtectText {
                     mass(r, f).isEmpty() ? "renew first" : mass(r, f));
         }
         table.print(out);
-        r.life().forecasts().stream().limit(1).forEach(f -> out.println("  " + sentence(f.how())));
+        r.life().forecasts().stream().limit(1).forEach(f -> out.println("  " + figures.dated(sentence(f.how()))));
         out.println("  " + r.alloy().metalId() + ": " + r.alloy().reason());
     }
 
@@ -117,13 +121,13 @@ public final class ProtectText {
         return s.substring(0, 1).toUpperCase(Locale.ROOT) + s.substring(1) + ".";
     }
 
-    private static String day(@Nullable LocalDate day) {
-        return day == null ? "later" : day.toString();
+    private String day(@Nullable LocalDate day) {
+        return day == null ? "later" : figures.shortDate(day);
     }
 
     private void diagnosis(Diagnosis d) {
         out.println();
-        out.println("What the readings say: " + d.summary());
+        out.println("What the readings say: " + figures.dated(d.summary()));
         for (Diagnosis.Verdict v : d.verdicts()) {
             if (v.probability() >= WORTH_SHOWING) {
                 out.printf(
@@ -159,8 +163,8 @@ public final class ProtectText {
     private void assumed(List<Assumption> assumptions, boolean all) {
         out.println();
         if (!all) {
-            out.println(assumptions.size()
-                    + " figures are assumed; --assumptions lists them, --set KEY=VALUE puts your own.");
+            out.println(Counted.of(assumptions.size(), "figure is assumed", "figures are assumed")
+                    + "; --assumptions lists them, --set KEY=VALUE puts your own.");
             return;
         }
         TextTable table = new TextTable("key", "value", "unit", "source");

@@ -49,6 +49,11 @@ public final class HoursCommand extends Deed {
     boolean asRead;
 
     @Override
+    public boolean writes() {
+        return true;
+    }
+
+    @Override
     public Integer call() throws IOException {
         if (newMeter != null && !(newMeter >= 0)) {
             throw BadInput.of("--new-meter", "found " + newMeter, "hours of at least 0", "");

@@ -38,7 +38,8 @@ public final class RecordCommand extends Deed {
     @Option(
             names = "--work",
             paramLabel = "RULE",
-            description = "Id of the rule that was carried out; may be repeated.")
+            description =
+                    "Id of the rule that was carried out, as \"due BOAT\" and \"due BOAT --csv\" name it; may be repeated.")
     List<String> works = List.of();
 
     @Option(
@@ -62,7 +63,8 @@ public final class RecordCommand extends Deed {
     @Option(
             names = "--reading",
             paramLabel = "NAME=VALUE",
-            description = "What was measured, such as anode-remaining=45; may be repeated.")
+            description =
+                    "What was measured, such as anode-remaining=45, oil-pressure=55psi or water-in-oil=no; may be repeated.")
     List<String> readings = List.of();
 
     @Option(names = "--note", defaultValue = "", description = "Free text.")
@@ -85,6 +87,11 @@ public final class RecordCommand extends Deed {
 
     @Option(names = "--as-read", description = "Keep a meter reading although it is out of line.")
     boolean asRead;
+
+    @Override
+    public boolean writes() {
+        return true;
+    }
 
     @Override
     public Integer call() throws IOException {

@@ -5,6 +5,7 @@ import java.util.stream.Collectors;
 import picocli.CommandLine.Command;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.Json;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.register.CheckYard;
@@ -28,7 +29,7 @@ public final class BoatsCommand extends Deed {
                 .values()
                 .forEach(b -> row(table, b, Optional.ofNullable(files.berths().get(b.berthId()))));
         table.print(out());
-        out().println(files.boats().size() + " boats.");
+        out().println(Counted.of(files.boats().size(), "boat") + ".");
         return ExitStatus.DONE;
     }
 

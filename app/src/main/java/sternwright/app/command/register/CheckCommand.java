@@ -3,6 +3,7 @@ package sternwright.app.command.register;
 import picocli.CommandLine.Command;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.Json;
 import sternwright.app.desk.register.CheckYard;
 import sternwright.app.files.YardFiles;
@@ -22,10 +23,12 @@ public final class CheckCommand extends Deed {
         long entries = files.histories().values().stream()
                 .mapToLong(h -> h.entries().size())
                 .sum();
-        out().println(files.yard().name() + ": " + files.boats().size() + " boats, "
-                + files.berths().size() + " berths, " + files.programmes().size() + " programmes of its own, " + entries
-                + " lines of history. Every reference leads somewhere"
-                + (files.remarks().isEmpty() ? "." : "; " + files.remarks().size() + " remarks above."));
+        int remarks = files.remarks().size();
+        out().println(files.yard().name() + ": " + Counted.of(files.boats().size(), "boat") + ", "
+                + Counted.of(files.berths().size(), "berth") + ", "
+                + Counted.of(files.programmes().size(), "programme") + " of its own, "
+                + Counted.of(entries, "line") + " of history. Every reference leads somewhere"
+                + (remarks == 0 ? "." : "; " + Counted.of(remarks, "remark") + " above."));
         return ExitStatus.DONE;
     }
 }

@@ -37,6 +37,11 @@ public final class NewYardCommand extends Deed {
     double latitude;
 
     @Override
+    public boolean writes() {
+        return true;
+    }
+
+    @Override
     public Integer call() throws IOException {
         if (!(Math.abs(latitude) <= 90)) {
             throw BadInput.of("--latitude", "found " + latitude, "-90 to 90", "North is positive.");

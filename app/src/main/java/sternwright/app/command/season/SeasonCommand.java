@@ -21,6 +21,7 @@ import sternwright.app.desk.season.SeasonPapers;
 import sternwright.app.desk.season.SeasonView;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.paper.Figures;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.event.SeasonEvent;
 
@@ -105,6 +106,11 @@ public final class SeasonCommand extends Deed {
     long seed = 1;
 
     @Override
+    public boolean writes() {
+        return publish;
+    }
+
+    @Override
     public Integer call() throws IOException {
         LocalDate today = program().today();
         boards.forEach(SeasonPapers::requireEnding);
@@ -138,7 +144,8 @@ public final class SeasonCommand extends Deed {
         } else if (csv) {
             Csv.print(SeasonLine.all(planned.dated()), out());
         } else {
-            SeasonText text = new SeasonText(out(), planned);
+            SeasonText text =
+                    new SeasonText(out(), planned, Figures.of(program().reader()));
             text.print(list);
             if (oneMore) {
                 text.oneMore(planned.oneMore(1, System::nanoTime));

@@ -4,10 +4,16 @@ import java.io.PrintWriter;
 import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
+import java.time.temporal.ChronoUnit;
+import java.time.temporal.TemporalAccessor;
+import java.util.Currency;
 import java.util.List;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
+import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.season.PlannedSeason;
+import sternwright.app.paper.Figures;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.answer.Binding;
 import sternwright.season.dated.answer.CostSplit;
@@ -20,19 +26,21 @@ import sternwright.season.dated.answer.MovedDate;
 
 /** A planned season as text. */
 public final class SeasonText {
-    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("EEE d MMM yyyy", Locale.ENGLISH);
+    private static final DateTimeFormatter WEEKDAY = DateTimeFormatter.ofPattern("EEE", Locale.ENGLISH);
     private static final DateTimeFormatter HOUR = DateTimeFormatter.ofPattern("HH:mm", Locale.ENGLISH);
 
     private final PrintWriter out;
     private final PlannedSeason planned;
     private final DatedSeason season;
-    private final String currency;
+    private final Currency currency;
+    private final Figures figures;
 
-    SeasonText(PrintWriter out, PlannedSeason planned) {
+    SeasonText(PrintWriter out, PlannedSeason planned, Figures figures) {
+        this.figures = figures;
         this.out = out;
         this.planned = planned;
         season = planned.dated();
-        currency = planned.yard().yard().currency().getCurrencyCode();
+        currency = planned.yard().yard().currency();
     }
 
     void print(boolean everyOperation) {
@@ -48,15 +56,20 @@ public final class SeasonText {
         } else {
             visits();
         }
-        planned.remarks().forEach(r -> out.println("Mind: " + r));
+        planned.remarks().forEach(r -> out.println("Mind: " + figures.dated(r)));
     }
 
     private void head() {
-        out.println(planned.yard().yard().name() + ": season " + DAY.format(season.from()) + " to "
-                + DAY.format(season.to()) + ", "
-                + season.visits().stream().map(DatedVisit::boatId).distinct().count() + " boats, "
-                + season.visits().size() + " visits, " + season.operations().size()
-                + " operations. Proved by both judges.");
+        out.println(planned.yard().yard().name() + ": season " + day(season.from()) + " to "
+                + day(season.to()) + ", "
+                + Counted.of(
+                        season.visits().stream()
+                                .map(DatedVisit::boatId)
+                                .distinct()
+                                .count(),
+                        "boat")
+                + ", " + Counted.of(season.visits().size(), "visit") + ", "
+                + Counted.of(season.operations().size(), "operation") + ". Proved by both judges.");
     }
 
     private void stands(State state, String title) {
@@ -68,8 +81,8 @@ public final class SeasonText {
         out.println();
         out.println(title);
         TextTable table = new TextTable("boat", "operation", "date", "why");
-        standing.forEach(
-                o -> table.row(o.meaning().boatName(), o.meaning().operation(), DAY.format(o.from()), o.reason()));
+        standing.forEach(o ->
+                table.row(o.meaning().boatName(), o.meaning().operation(), day(o.from()), figures.dated(o.reason())));
         table.print(out);
     }
 
@@ -82,13 +95,17 @@ public final class SeasonText {
                 + planned.season().request().promises().size() + ":");
         TextTable table = new TextTable("boat", "operation", "was", "is", "why");
         for (MovedDate m : season.moved()) {
-            table.row(m.boatName(), m.name().operation(), DAY.format(m.was()), day(m.is()), m.reason());
+            table.row(m.boatName(), m.name().operation(), day(m.was()), dayOrGone(m.is()), figures.dated(m.reason()));
         }
         table.print(out);
     }
 
-    private static String day(@org.jspecify.annotations.Nullable LocalDate day) {
-        return day == null ? "gone" : DAY.format(day);
+    private String day(TemporalAccessor at) {
+        return WEEKDAY.format(at) + " " + figures.shortDate(LocalDate.from(at));
+    }
+
+    private String dayOrGone(@Nullable LocalDate day) {
+        return day == null ? "gone" : day(day);
     }
 
     private void binds() {
@@ -100,45 +117,37 @@ public final class SeasonText {
         }
         out.println();
         out.println("What binds (full, or nearly):");
-        tight.forEach(b -> out.println("  " + b.name() + ", " + DAY.format(b.from()) + " to " + DAY.format(b.to())));
+        tight.forEach(b -> out.println("  " + b.name() + ", " + day(b.from()) + " to " + day(b.to())));
     }
 
     private void costs() {
         CostSplit c = season.cost();
         out.println();
-        out.println(String.format(
-                Locale.ROOT,
-                "Cost %.0f %s: frost %.0f, promises %.0f, late %.0f, early %.0f, overtime %.0f, unevenness %.0f.",
-                c.total(),
-                currency,
-                c.frost(),
-                c.promises(),
-                c.late(),
-                c.early(),
-                c.overtime(),
-                c.uneven()));
-        out.println(String.format(
-                Locale.ROOT,
-                "No plan can cost less than %.0f %s; at most %.0f %% of this plan's cost could be saved. First plan: %.0f.",
-                season.bound(),
-                currency,
-                100 * season.gap(),
-                planned.firstCost()));
+        out.println("Cost " + money(c.total()) + ": frost " + money(c.frost()) + ", promises " + money(c.promises())
+                + ", late " + money(c.late()) + ", early " + money(c.early()) + ", overtime " + money(c.overtime())
+                + ", unevenness " + money(c.uneven()) + ".");
+        out.println("No plan can cost less than " + money(season.bound()) + "; at most "
+                + figures.number(Math.rint(100 * season.gap())) + " % of this plan's cost could be saved. First plan: "
+                + money(planned.firstCost()) + ".");
+    }
+
+    private String money(double amount) {
+        return figures.about(amount, currency);
     }
 
     /** What one more of everything would save. */
     void oneMore(List<PlannedSeason.OneMoreOf> worth) {
         out.println();
         out.println("What one more would save in this season:");
-        worth.forEach(w -> out.println(String.format(Locale.ROOT, "  %8.0f %s  %s", w.saves(), currency, w.what())));
+        worth.forEach(w -> out.println(String.format(Locale.ROOT, "  %10s  %s", money(w.saves()), w.what())));
     }
 
     private void visits() {
         TextTable table = new TextTable("from", "until", "boat", "visit", "ashore", "people", "state");
         for (DatedVisit v : season.visits()) {
             table.row(
-                    DAY.format(v.from()),
-                    DAY.format(v.until()),
+                    day(v.from()),
+                    day(v.until()),
                     v.boatName(),
                     v.visit(),
                     ashore(v),
@@ -158,21 +167,21 @@ public final class SeasonText {
         LocalDateTime until = visit.ashoreUntil();
         return from == null || until == null
                 ? ""
-                : java.time.temporal.ChronoUnit.DAYS.between(from, until) + " days, " + visit.placeClass();
+                : Counted.of(ChronoUnit.DAYS.between(from, until), "day") + ", " + visit.placeClass();
     }
 
     private void operations() {
         TextTable table = new TextTable("day", "from", "to", "boat", "operation", "by", "state", "why");
         for (DatedOperation o : season.operations()) {
             table.row(
-                    DAY.format(o.from()),
+                    day(o.from()),
                     HOUR.format(o.from()),
                     HOUR.format(o.until()),
                     o.meaning().boatName(),
                     o.meaning().operation(),
                     o.hoist().isEmpty() ? String.join(", ", o.people()) : o.hoist(),
                     o.state().words(),
-                    o.reason());
+                    figures.dated(o.reason()));
         }
         table.print(out);
     }
@@ -195,9 +204,9 @@ public final class SeasonText {
                     o.meaning().boatName(),
                     o.meaning().visit(),
                     o.meaning().operation(),
-                    was == null ? "not there" : DAY.format(was.date()),
-                    DAY.format(o.from()),
-                    o.reason());
+                    was == null ? "not there" : day(was.date()),
+                    day(o.from()),
+                    figures.dated(o.reason()));
         }
         for (Published gone : before.values()) {
             different++;
@@ -205,12 +214,13 @@ public final class SeasonText {
                     gone.name().boatId(),
                     gone.name().visit(),
                     gone.name().operation(),
-                    DAY.format(gone.date()),
+                    day(gone.date()),
                     "not there",
                     "");
         }
         out.println();
-        out.println("Side by side with " + name + ": " + same + " operations on the same day, " + different + " not.");
+        out.println("Side by side with " + name + ": " + Counted.of(same, "operation") + " on the same day, "
+                + different + " not.");
         if (different > 0) {
             table.print(out);
         }

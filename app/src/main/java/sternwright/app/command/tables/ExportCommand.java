@@ -10,6 +10,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Counted;
 import sternwright.app.desk.tables.ExportTable;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
@@ -34,6 +35,11 @@ public final class ExportCommand extends Deed {
     boolean over;
 
     @Override
+    public boolean writes() {
+        return true;
+    }
+
+    @Override
     public Integer call() throws IOException {
         YardFiles files = YardFolder.all(program().shelf(), program().latest());
         String table = switch (Objects.requireNonNull(what)) {
@@ -49,7 +55,7 @@ public final class ExportCommand extends Deed {
             throw BadInput.of(file.toString(), "there is a file already", "", "Say --over to write over it.");
         }
         SafeFile.write(file, table);
-        out().println("Wrote " + (table.lines().count() - 1) + " rows to " + file + ".");
+        out().println("Wrote " + Counted.of(table.lines().count() - 1, "row") + " to " + file + ".");
         return ExitStatus.DONE;
     }
 }

@@ -39,6 +39,11 @@ public final class ImportCommand extends Deed {
     boolean asRead;
 
     @Override
+    public boolean writes() {
+        return true;
+    }
+
+    @Override
     public Integer call() throws IOException {
         Table kind = Objects.requireNonNull(what);
         TableFile table = TableFile.of(Objects.requireNonNull(file), header(kind));

@@ -12,6 +12,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.Json;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.visits.PlanView;
@@ -63,7 +64,8 @@ public final class VisitsCommand extends Deed {
     @Option(
             names = "--left",
             paramLabel = "INSTALLATION/PART:RULE=DATE",
-            description = "What if this work is left until DATE? May be given more than once.")
+            description =
+                    "What if this work is left until DATE? \"due BOAT --csv\" names parts and rules. May be repeated.")
     Map<String, String> left = new LinkedHashMap<>();
 
     @Option(names = "--no-alternatives", description = "Leave out one visit fewer and one more.")
@@ -111,8 +113,9 @@ public final class VisitsCommand extends Deed {
         VisitsText text = new VisitsText(out(), program().reader());
         BoatVisits visits = planning.of(boat, program().today(), months);
         if (visits.first(limits()) instanceof BoatPlan first) {
-            out().println(boat.name() + " (" + boat.id() + "), " + months + " months from "
-                    + text.date(program().today()) + ": " + first.visits().size() + " visits.");
+            out().println(boat.name() + " (" + boat.id() + "), " + Counted.of(months, "month") + " from "
+                    + text.date(program().today()) + ": "
+                    + Counted.of(first.visits().size(), "visit") + ".");
             out().println("A plan at once: " + text.money(first.planningCost()) + "; no plan can cost less than "
                     + text.money(first.bound()) + ". Proving ...");
             out().flush();
@@ -163,7 +166,8 @@ public final class VisitsCommand extends Deed {
         text.left(visits.leftUntil(plan, asked.part(), asked.rule(), asked.until(), limits())
                 .orElseThrow(() -> BadInput.of(
                         "--left",
-                        "no work " + asked.rule() + " on " + asked.part() + " is planned within " + months + " months",
+                        "no work " + asked.rule() + " on " + asked.part() + " is planned within "
+                                + Counted.of(months, "month"),
                         "a work of the plan",
                         "\"sternwright due BOAT --csv\" names parts and rules.")));
     }
@@ -192,8 +196,8 @@ public final class VisitsCommand extends Deed {
             }
         }
         table.print(out());
-        out().println(all.size() + (all.size() == 1 ? " boat, " : " boats, ") + (all.size() - without)
-                + " planned. \"sternwright visits BOAT\" shows works," + " prices and reasons.");
+        out().println(Counted.of(all.size(), "boat") + ", " + (all.size() - without)
+                + " planned. \"sternwright visits BOAT\" shows works, prices and reasons.");
     }
 
     private static void row(TextTable table, VisitsText text, BoatPlan plan) {

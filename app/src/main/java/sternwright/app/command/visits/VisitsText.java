@@ -8,6 +8,7 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
+import sternwright.app.paper.Figures;
 import sternwright.measure.Money;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
@@ -24,10 +25,12 @@ public final class VisitsText {
     private final DateTimeFormatter dates;
     private final NumberFormat numbers;
     private final Locale locale;
+    private final Figures figures;
 
     VisitsText(PrintWriter out, Locale locale) {
         this.out = out;
         this.locale = locale;
+        this.figures = Figures.of(locale);
         this.dates = PeopleDates.of(locale);
         this.numbers = NumberFormat.getNumberInstance(locale);
         numbers.setMaximumFractionDigits(2);
@@ -65,7 +68,7 @@ public final class VisitsText {
     }
 
     private void visit(int number, PlannedVisit v) {
-        out.println("Visit " + number + ": " + dates.format(v.from()) + " to " + dates.format(v.to()) + ", "
+        out.println("Visit " + number + ": " + days(v) + ", "
                 + v.place().words() + (v.lifts() ? ", lifted for it" : "") + "; " + time(v.minutes()) + "; "
                 + money(v.net()) + " without tax; bundling saves " + money(v.savedByBundling()));
         TextTable table = new TextTable("", "", "", "");
@@ -80,7 +83,7 @@ public final class VisitsText {
         for (PriceLine p : v.prices()) {
             table.row(
                     "  " + p.what(),
-                    p.unit().isEmpty() ? "" : numbers.format(p.quantity()) + " " + p.unit(),
+                    p.unit().isEmpty() ? "" : figures.quantity(p.quantity(), p.unit()),
                     money(p.amount()),
                     "");
         }
@@ -91,10 +94,14 @@ public final class VisitsText {
         }
     }
 
+    private String days(PlannedVisit v) {
+        return v.from().equals(v.to()) ? date(v.from()) : date(v.from()) + " to " + date(v.to());
+    }
+
     private String supply(SupplyLine s) {
         String note = s.note().isEmpty() ? "" : " (" + s.note() + ")";
         String price = s.price() == null ? " (no price in the stores)" : "";
-        return numbers.format(s.quantity()) + " " + s.unit() + " " + s.name() + price + note;
+        return figures.supply(s.quantity(), s.unit()) + " " + s.name() + price + note;
     }
 
     /** One visit fewer or more, in one line. */
@@ -141,11 +148,7 @@ public final class VisitsText {
     }
 
     String money(Money money) {
-        NumberFormat format = (NumberFormat) numbers.clone();
-        int digits = Math.max(0, money.currency().getDefaultFractionDigits());
-        format.setMinimumFractionDigits(digits);
-        format.setMaximumFractionDigits(digits);
-        return format.format(money.amount()) + " " + money.currency().getCurrencyCode();
+        return figures.money(money);
     }
 
     private String signed(Money more) {
@@ -156,8 +159,7 @@ public final class VisitsText {
         };
     }
 
-    static String time(double minutes) {
-        long whole = Math.round(minutes);
-        return whole < 60 ? whole + " min" : whole / 60 + " h " + whole % 60 + " min";
+    String time(double minutes) {
+        return figures.time(minutes);
     }
 }

@@ -2,6 +2,8 @@ package sternwright.app.desk.register;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.List;
+import java.util.function.Function;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.YardFiles;
@@ -11,9 +13,24 @@ import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.app.files.template.BoatTemplate;
 import sternwright.app.files.template.BoatText;
+import sternwright.boat.Boat;
+import sternwright.boat.HullSense;
 
 /** Writes the file of a new boat. */
 public final class NewBoat {
+    /**
+     * What came of it.
+     *
+     * @param file name of the text written
+     * @param unusual what of her hull is unusual
+     */
+    public record Made(String file, List<HullSense.Odd> unusual) {
+        /** Copies the list. */
+        public Made {
+            unusual = List.copyOf(unusual);
+        }
+    }
+
     private NewBoat() {}
 
     /**
@@ -22,13 +39,12 @@ public final class NewBoat {
      * @param shelf where the yard's texts are kept
      * @param latest the last day on which anything can have happened
      * @param known makes what is known from the yard, so that berth and use can be the yard's first
-     * @return the name of the text written
+     * @return the text written, and what of her is unusual
      * @throws IOException if the disk refuses
      */
-    public static String make(
-            Shelf shelf, LocalDate latest, java.util.function.Function<YardFiles, BoatTemplate.Known> known)
+    public static Made make(Shelf shelf, LocalDate latest, Function<YardFiles, BoatTemplate.Known> known)
             throws IOException {
-        YardFiles yard = YardFolder.only(shelf, java.util.List.of(), latest);
+        YardFiles yard = YardFolder.only(shelf, List.of(), latest);
         BoatTemplate.Known asked = known.apply(yard);
         String name = FolderLayout.boat(asked.id());
         String text = BoatText.commented(new BoatTemplate(Shipped.arrangements(), yard.catalogue()).boat(asked), asked);
@@ -37,10 +53,10 @@ public final class NewBoat {
                 throw BadInput.of(
                         name, "this boat is there already", "", "Choose another --id, or change its file by hand.");
             }
-            YardFolder.proveBoat(yard, asked.id(), text, latest);
+            Boat boat = YardFolder.proveBoat(yard, asked.id(), text, latest);
             writing.put(name, text, "");
             writing.commit();
-            return name;
+            return new Made(name, HullSense.of(boat.hull()));
         }
     }
 }

@@ -18,6 +18,17 @@ import sternwright.boat.Winter;
 
 /** A boat: {@code boats/ID.yaml}. */
 public final class BoatShape {
+    /** What a boat's berth is looked up as. */
+    public static final String BERTHS = "berth in berths.yaml";
+    /** What a boat's use is looked up as. */
+    public static final String USES = "kind of use in yard.yaml";
+    /** What a boat's programme is looked up as. */
+    public static final String PROGRAMMES = "programme";
+    /** What the kind of a part is looked up as. */
+    public static final String KINDS = "kind of part in the catalogue";
+    /** What the metal of a part is looked up as. */
+    public static final String METALS = "metal";
+
     private static final Field<Owner, String> OWNER_NAME =
             Field.required("name", Shapes.text(), Owner::name, "as written on estimates");
     private static final Field<Owner, String> CONTACT =
@@ -55,9 +66,9 @@ public final class BoatShape {
             Field.required("name", Shapes.text(), Boat::name, "as painted on the stern");
     private static final Field<Boat, Owner> OWNER_FIELD = Field.required("owner", OWNER, Boat::owner, "whose it is");
     private static final Field<Boat, String> BERTH =
-            Field.required("berth", Shapes.id(), Boat::berthId, "id of its berth in berths.yaml");
+            Field.required("berth", Shapes.nameOf(BERTHS), Boat::berthId, "id of its berth in berths.yaml");
     private static final Field<Boat, String> USE =
-            Field.required("use", Shapes.id(), Boat::use, "id of its kind of use in yard.yaml");
+            Field.required("use", Shapes.nameOf(USES), Boat::use, "id of its kind of use in yard.yaml");
     private static final Field<Boat, Winter> WINTER =
             Field.or("winter", Shapes.oneOf(Winter.class), Winter.ASHORE, Boat::winter, "where it spends the winter");
     private static final Field<Boat, Hull> HULL_FIELD =
@@ -74,7 +85,10 @@ public final class BoatShape {
             Boat::bonds,
             "parts joined in metal, and parts that must never be");
     private static final Field<Boat, String> PROGRAMME = Field.optional(
-            "programme", Shapes.id(), Boat::programme, "id of its service programme; empty for the generic one");
+            "programme",
+            Shapes.nameOf(PROGRAMMES),
+            Boat::programme,
+            "id of its service programme; empty for the generic one");
     private static final Field<Boat, String> NOTE = Field.optional("note", Shapes.text(), Boat::note, "free text");
 
     /** The whole file. */

@@ -16,7 +16,7 @@ final class PartShape {
     private static final Field<Part, String> ID =
             Field.required("id", Shapes.id(), Part::id, "short name, unique in its installation");
     private static final Field<Part, String> KIND =
-            Field.required("kind", Shapes.id(), Part::kind, "id of its kind in the catalogue");
+            Field.required("kind", Shapes.nameOf(BoatShape.KINDS), Part::kind, "id of its kind in the catalogue");
     private static final Field<Part, String> PARENT = Field.optional(
             "parent", Shapes.id(), Part::parentId, "id of the part it sits on; empty for the installation itself");
     private static final Field<Part, LocalDate> FITTED =
@@ -35,7 +35,10 @@ final class PartShape {
             Part::access,
             "1 good, 1.5 cramped, 2.5 needs dismantling: multiplies minutes");
     private static final Field<Part, String> METAL = Field.optional(
-            "metal", Shapes.id(), Part::metal, "its metal or alloy; empty if it does not conduct or is not known");
+            "metal",
+            Shapes.nameOf(BoatShape.METALS),
+            Part::metal,
+            "its metal or alloy; empty if it does not conduct or is not known");
     private static final Field<Part, Double> AREA = Field.optional(
             "wetted-area-m2", Numbers.positive().atMost(10_000), Part::wettedAreaM2, "area in the water, m²");
     private static final Field<Part, Double> MASS =

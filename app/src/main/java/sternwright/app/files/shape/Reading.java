@@ -16,6 +16,7 @@ public final class Reading {
     private final String file;
     private final LocalDate today;
     private final List<Problem> problems = new ArrayList<>();
+    private final List<Referred> referred = new ArrayList<>();
 
     /**
      * Starts to read a file.
@@ -53,6 +54,30 @@ public final class Reading {
      */
     public List<Problem> problems() {
         return List.copyOf(problems);
+    }
+
+    /**
+     * A name that stands for a thing in another file.
+     *
+     * @param what the kind of thing
+     * @param written the name
+     * @param line where it stands
+     * @param path the field
+     */
+    public record Referred(String what, String written, int line, String path) {}
+
+    /** Notes a name that stands for a thing in another file. */
+    void refer(String what, String written, Node node, Path path) {
+        referred.add(new Referred(what, written, line(node), path.toString()));
+    }
+
+    /**
+     * The names of things in other files met so far, whatever else was wrong.
+     *
+     * @return in the order they were met
+     */
+    public List<Referred> referred() {
+        return List.copyOf(referred);
     }
 
     /** How much was wrong so far. */

@@ -51,6 +51,16 @@ public final class Shapes {
     }
 
     /**
+     * A short name that stands for a thing in another file.
+     *
+     * @param what the kind of thing, as it follows "there is no"
+     * @return the shape
+     */
+    public static Shape<String> nameOf(String what) {
+        return new Reference(what);
+    }
+
+    /**
      * Text of a given form.
      *
      * @param words what it is

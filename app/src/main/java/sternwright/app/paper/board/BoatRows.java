@@ -3,6 +3,7 @@ package sternwright.app.paper.board;
 import java.time.LocalDateTime;
 import java.util.List;
 import java.util.Optional;
+import sternwright.app.paper.Figures;
 import sternwright.season.dated.Step;
 import sternwright.season.dated.answer.DatedOperation;
 import sternwright.season.dated.answer.DatedOperation.State;
@@ -14,12 +15,14 @@ final class BoatRows {
     private static final double LEAST_MARK = 2.2;
 
     private final SeasonBoard board;
+    private final Figures figures;
     private final TimeScale scale;
     private final Svg names;
     private final Svg chart;
 
     BoatRows(SeasonBoard board, TimeScale scale, Svg names, Svg chart) {
         this.board = board;
+        this.figures = Figures.of(board.locale());
         this.scale = scale;
         this.names = names;
         this.chart = chart;
@@ -64,8 +67,8 @@ final class BoatRows {
                     "rect",
                     "b-ashore",
                     Look.ASHORE,
-                    visit.boatName() + ", " + visit.visit() + ": ashore " + from.toLocalDate() + " to "
-                            + until.toLocalDate(),
+                    visit.boatName() + ", " + visit.visit() + ": ashore " + figures.shortDate(from.toLocalDate())
+                            + " to " + figures.shortDate(until.toLocalDate()),
                     "x",
                     x,
                     "y",
@@ -83,7 +86,8 @@ final class BoatRows {
         double width = Math.max(LEAST_MARK, scale.x(o.until()) - x);
         boolean bad = o.state() == State.LATE || o.state() == State.UNSAFE || o.state() == State.MOVED;
         String title = o.meaning().boatName() + ": " + o.meaning().operation() + ", "
-                + o.from().toLocalDate() + ", " + o.state().words() + ". " + o.reason();
+                + figures.shortDate(o.from().toLocalDate()) + ", " + o.state().words() + ". "
+                + figures.dated(o.reason());
         Step step = o.meaning().step();
         switch (step) {
             case STANDS -> {}
