@@ -121,18 +121,20 @@ public final class SeasonArrays {
         quarters = axis.quarters();
         quartersPerWeek = axis.quartersPerWeek();
         quartersPerDay = axis.quartersPerDay();
-        length = ops.stream().mapToInt(Operation::lengthQ).toArray();
-        earliest = ops.stream().mapToInt(Operation::earliestQ).toArray();
-        latest = ops.stream()
-                .mapToInt(o -> Math.min(o.latestEndQ(), quarters) - o.lengthQ())
-                .toArray();
-        skill = ops.stream().mapToInt(Operation::skill).toArray();
-        hands = ops.stream().mapToInt(Operation::hands).toArray();
-        liftClass = ops.stream().mapToInt(Operation::liftClass).toArray();
-        half = ops.stream().mapToInt(Operation::half).toArray();
-        due = ops.stream().mapToInt(o -> o.due().byQ()).toArray();
-        latePerQ = ops.stream().mapToInt(o -> o.due().latePerQ()).toArray();
-        earlyPerQ = ops.stream().mapToInt(o -> o.due().earlyPerQ()).toArray();
+        length = new int[n];
+        earliest = new int[n];
+        latest = new int[n];
+        skill = new int[n];
+        hands = new int[n];
+        liftClass = new int[n];
+        half = new int[n];
+        due = new int[n];
+        latePerQ = new int[n];
+        earlyPerQ = new int[n];
+        needs = new int[n][];
+        for (int i = 0; i < n; i++) {
+            read(i, ops.get(i));
+        }
         onDay = onDay(problem.yard(), ops);
         promised = promised(problem);
         lags = lags(problem);
@@ -140,7 +142,6 @@ public final class SeasonArrays {
         stayLaunch = problem.stays().stream().mapToInt(Stay::launch).toArray();
         stayClass = problem.stays().stream().mapToInt(Stay::placeClass).toArray();
         stay = stays(problem);
-        needs = ops.stream().map(SeasonArrays::needs).toArray(int[][]::new);
         halfOperations = grouped(half, problem.halves().size());
         int[] visit = problem.halves().stream().mapToInt(Half::visit).toArray();
         visitHalves = grouped(visit, problem.visits().size());
@@ -192,6 +193,20 @@ public final class SeasonArrays {
         return row.length == 0 || row[startQ / quartersPerDay];
     }
 
+    private void read(int i, Operation o) {
+        length[i] = o.lengthQ();
+        earliest[i] = o.earliestQ();
+        latest[i] = Math.min(o.latestEndQ(), quarters) - o.lengthQ();
+        skill[i] = o.skill();
+        hands[i] = o.hands();
+        liftClass[i] = o.liftClass();
+        half[i] = o.half();
+        due[i] = o.due().byQ();
+        latePerQ[i] = o.due().latePerQ();
+        earlyPerQ[i] = o.due().earlyPerQ();
+        needs[i] = needs(o);
+    }
+
     private static boolean[][] onDay(Yard yard, List<Operation> ops) {
         List<boolean[]> rows = new ArrayList<>();
         for (var set : yard.daySets()) {
@@ -200,7 +215,12 @@ public final class SeasonArrays {
             rows.add(row);
         }
         boolean[] any = {};
-        return ops.stream().map(o -> o.days() < 0 ? any : rows.get(o.days())).toArray(boolean[][]::new);
+        boolean[][] onDay = new boolean[ops.size()][];
+        for (int i = 0; i < onDay.length; i++) {
+            int days = ops.get(i).days();
+            onDay[i] = days < 0 ? any : rows.get(days);
+        }
+        return onDay;
     }
 
     private static int[] promised(SeasonProblem problem) {
@@ -227,32 +247,52 @@ public final class SeasonArrays {
     }
 
     private static int[] needs(Operation operation) {
-        return operation.needs().stream()
-                .flatMapToInt((Need need) -> java.util.stream.IntStream.of(need.pool(), need.amount()))
-                .toArray();
+        int[] pairs = new int[2 * operation.needs().size()];
+        for (int x = 0; x < operation.needs().size(); x++) {
+            Need need = operation.needs().get(x);
+            pairs[2 * x] = need.pool();
+            pairs[2 * x + 1] = need.amount();
+        }
+        return pairs;
     }
 
     private static int[][] lags(SeasonProblem problem) {
-        List<List<Integer>> lists = new ArrayList<>();
-        for (int i = 0; i < problem.operations().size(); i++) {
-            lists.add(new ArrayList<>());
-        }
+        int[] count = new int[problem.operations().size()];
         for (Lag lag : problem.lags()) {
-            lists.get(lag.before()).addAll(List.of(lag.after(), lag.minQ(), lag.maxQ()));
-            lists.get(lag.after()).addAll(List.of(lag.before(), -lag.maxQ(), -lag.minQ()));
+            count[lag.before()]++;
+            count[lag.after()]++;
         }
-        return lists.stream().map(SeasonArrays::ints).toArray(int[][]::new);
+        int[][] lags = new int[count.length][];
+        for (int i = 0; i < count.length; i++) {
+            lags[i] = new int[3 * count[i]];
+        }
+        for (int l = problem.lags().size() - 1; l >= 0; l--) {
+            Lag lag = problem.lags().get(l);
+            put(lags[lag.before()], --count[lag.before()], lag.after(), lag.minQ(), lag.maxQ());
+            put(lags[lag.after()], --count[lag.after()], lag.before(), -lag.maxQ(), -lag.minQ());
+        }
+        return lags;
+    }
+
+    private static void put(int[] triples, int at, int other, int min, int max) {
+        triples[3 * at] = other;
+        triples[3 * at + 1] = min;
+        triples[3 * at + 2] = max;
     }
 
     private static int[][] grouped(int[] groupOf, int groups) {
-        List<List<Integer>> lists = new ArrayList<>();
+        int[] count = new int[groups];
+        for (int g : groupOf) {
+            count[g]++;
+        }
+        int[][] members = new int[groups][];
         for (int g = 0; g < groups; g++) {
-            lists.add(new ArrayList<>());
+            members[g] = new int[count[g]];
         }
-        for (int i = 0; i < groupOf.length; i++) {
-            lists.get(groupOf[i]).add(i);
+        for (int i = groupOf.length - 1; i >= 0; i--) {
+            members[groupOf[i]][--count[groupOf[i]]] = i;
         }
-        return lists.stream().map(SeasonArrays::ints).toArray(int[][]::new);
+        return members;
     }
 
     /** Names of the kinds in limit {@code limit} of people, such as "engine or drive". */

@@ -11,28 +11,31 @@ import sternwright.season.arrays.Timetable;
 
 /** The plan at once: halves in the order of their dates, each where it costs least. */
 public final class FirstPlan {
-    private static final int ATTEMPTS = 24;
+    private static final int ATTEMPTS = 8;
 
     private FirstPlan() {}
 
     /**
-     * Places every half that is not placed yet. If one finds no room, all is tried again with that one earlier.
+     * Places every half that is not placed yet. If one finds no room, all is tried again with that one earlier; at last room is made
+     * for the ones that are left.
      *
      * @return operations that could not be placed, empty if all could
      */
     public static List<Integer> fill(Timetable t, long seed) {
-        return fill(t, seed, ATTEMPTS);
+        return fill(t, seed, ATTEMPTS, true);
     }
 
-    /** The same with another number of attempts, at least 1. */
+    /** The same with another number of attempts, at least 1, and without making room. */
     public static List<Integer> fill(Timetable t, long seed, int attempts) {
+        return fill(t, seed, attempts, false);
+    }
+
+    private static List<Integer> fill(Timetable t, long seed, int attempts, boolean makeRoom) {
         SeasonArrays a = t.a;
         int[] fixed = t.start.clone();
         SplittableRandom random = new SplittableRandom(seed);
         Insertion insertion = new Insertion(t, random);
-        List<Integer> halves = new ArrayList<>(
-                IntStream.range(0, a.halfOperations.length).boxed().toList());
-        halves.sort(Comparator.comparingInt(h -> date(a, h)));
+        List<Integer> halves = inOrderOfDates(a);
         List<Integer> failed = List.of();
         for (int attempt = 0; attempt < attempts; attempt++) {
             if (attempt > 0) {
@@ -45,10 +48,22 @@ public final class FirstPlan {
                 return List.of();
             }
         }
+        if (makeRoom) {
+            new MakingRoom(t, insertion, fixed, random).settle(failed);
+        }
         return IntStream.range(0, a.n)
                 .filter(i -> t.start[i] == Timetable.OUT)
                 .boxed()
                 .toList();
+    }
+
+    private static List<Integer> inOrderOfDates(SeasonArrays a) {
+        int[] dates = new int[a.halfOperations.length];
+        Arrays.setAll(dates, h -> date(a, h));
+        List<Integer> halves =
+                new ArrayList<>(IntStream.range(0, dates.length).boxed().toList());
+        halves.sort(Comparator.comparingInt(h -> dates[h]));
+        return halves;
     }
 
     private static void clear(Timetable t, int[] fixed) {
