@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.security.NoSuchAlgorithmException;
 import java.util.HexFormat;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
 import sternwright.app.files.safe.StagedFiles;
@@ -84,6 +85,16 @@ public record FolderShelf(Path root) implements Shelf {
             YardLock.take(root).close();
         }
         return this;
+    }
+
+    @Override
+    public String state() throws IOException {
+        return Integer.toHexString(marks().hashCode());
+    }
+
+    @Override
+    public Map<String, String> marks() throws IOException {
+        return FolderMarks.of(root);
     }
 
     @Override

@@ -2,6 +2,7 @@ package sternwright.app.files.shelf;
 
 import java.io.IOException;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The texts of one yard by name. Names are relative, with slashes: {@code yard.yaml}, {@code boats/heron.yaml}. */
@@ -61,6 +62,22 @@ public interface Shelf {
      * @throws IOException if the keeper cannot be read
      */
     Shelf still() throws IOException;
+
+    /**
+     * What changes whenever any text changes, whoever changes it.
+     *
+     * @return a word to compare with an earlier one
+     * @throws IOException if the keeper cannot be read
+     */
+    String state() throws IOException;
+
+    /**
+     * All texts in all folders, each with what changes whenever it changes; cheaper than reading them.
+     *
+     * @return marks by name, in order of names
+     * @throws IOException if the keeper cannot be read
+     */
+    Map<String, String> marks() throws IOException;
 
     /**
      * Begins a change. Nobody else writes on this shelf until the change is closed, so that what a deed has read is still so

@@ -1,0 +1,5 @@
+/** The store on both of its databases: one contract, and what only one of them can show. */
+@NullMarked
+package sternwright.app.store;
+
+import org.jspecify.annotations.NullMarked;
