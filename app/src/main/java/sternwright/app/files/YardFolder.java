@@ -143,46 +143,94 @@ public final class YardFolder {
         return read.value();
     }
 
+    /**
+     * What holds for all boats; the yard or the berths are null if their text is wrong.
+     *
+     * @param yard the yard
+     * @param berths the berths
+     * @param catalogue kinds of part, the yard's own included
+     * @param programmes the yard's own programmes by the names of their texts, those that could be read
+     * @param catalogueRead false if the yard's own kinds of part could not be read
+     * @param programmeCount how many programmes there are, right or wrong
+     */
+    record Common(
+            @Nullable Yard yard,
+            @Nullable List<Berth> berths,
+            PartCatalogue catalogue,
+            Map<String, Yaml.Read<Programme>> programmes,
+            boolean catalogueRead,
+            int programmeCount) {
+        List<Programme> own() {
+            return programmes.values().stream().map(Yaml.Read::value).toList();
+        }
+
+        BoatCheck check() {
+            return new BoatCheck(
+                    yard,
+                    berths == null ? null : ids(berths, Berth::id),
+                    catalogueRead ? catalogue : null,
+                    Shipped.genericProgramme(),
+                    own(),
+                    programmes.size() == programmeCount);
+        }
+    }
+
     private YardFiles read(List<String> boatIds) {
+        Common common = common();
+        BoatCheck check = common.check();
+        return together(
+                common,
+                boatIds.parallelStream()
+                        .map(id -> BoatFile.read(layout, id, latest, check))
+                        .toList());
+    }
+
+    /** A reader of a yard whose texts are read piece by piece. */
+    static YardFolder piecewise(Shelf shelf, LocalDate latest) {
+        return new YardFolder(layout(shelf), latest);
+    }
+
+    FolderLayout layout() {
+        return layout;
+    }
+
+    /** Reads what holds for all boats; what is wrong is told by {@link #together}. */
+    Common common() {
         Yaml.Read<Yard> yard = yaml(FolderLayout.YARD, YardShape.YARD);
         Yaml.Read<List<Berth>> berths = yaml(FolderLayout.BERTHS, BerthsShape.BERTHS);
-        PartCatalogue catalogue = catalogue();
-        Programme generic = Shipped.genericProgramme();
-        Map<String, Yaml.Read<Programme>> programmes = programmes();
-        List<Programme> own = programmes.values().stream().map(Yaml.Read::value).toList();
-        BoatCheck check = new BoatCheck(
-                yard == null ? null : yard.value(),
-                berths == null ? null : ids(berths.value(), Berth::id),
-                catalogueRead ? catalogue : null,
-                generic,
-                own,
-                programmes.size() == layout.programmes().size());
-        List<BoatFile> boats = boatIds.parallelStream()
-                .map(id -> BoatFile.read(layout, id, latest, check))
-                .toList();
+        return new Common(
+                yard == null ? null : yard.value(), berths == null ? null : berths.value(),
+                catalogue(),
+                programmes(),
+                catalogueRead,
+                layout.programmes().size());
+    }
+
+    /** Puts boats into what holds for all of them, or tells everything that is wrong. */
+    YardFiles together(Common common, List<BoatFile> boats) {
         boats.forEach(b -> problems.noteAll(b.problems()));
-        if (catalogueRead) {
-            new ProgrammeReferences(layout, generic, programmes, catalogue)
+        if (common.catalogueRead()) {
+            new ProgrammeReferences(layout, Shipped.genericProgramme(), common.programmes(), common.catalogue())
                     .check(boats.stream().flatMap(b -> b.boat().stream()).toList())
                     .forEach(problems::note);
         }
         problems.stopIfAny();
+        Yard yard = common.yard();
+        List<Berth> berths = common.berths();
         if (yard == null || berths == null) {
             throw new IllegalStateException("a file that was not read noted no problem");
         }
-        return files(yard.value(), berths.value(), catalogue, generic, own, boats);
-    }
-
-    private static YardFiles files(
-            Yard yard,
-            List<Berth> berths,
-            PartCatalogue catalogue,
-            Programme generic,
-            List<Programme> own,
-            List<BoatFile> boats) {
         Map<String, Berth> byId = new LinkedHashMap<>();
         berths.forEach(b -> byId.put(b.id(), b));
-        YardFiles empty = new YardFiles(yard, byId, catalogue, generic, own, Map.of(), Map.of(), List.of());
+        YardFiles empty = new YardFiles(
+                yard,
+                byId,
+                common.catalogue(),
+                Shipped.genericProgramme(),
+                common.own(),
+                Map.of(),
+                Map.of(),
+                List.of());
         return BoatFile.into(empty, boats);
     }
 

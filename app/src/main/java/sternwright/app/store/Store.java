@@ -9,9 +9,11 @@ import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
 import org.flywaydb.core.api.FlywayException;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import sternwright.app.files.shelf.Keeper;
+import sternwright.app.files.shelf.Shelf;
 
 /** A yard's store, opened. Any number of threads may use it; where it is PostgreSQL, any number of programs. */
-public final class Store implements AutoCloseable {
+public final class Store implements Keeper, AutoCloseable {
     private final StoreAddress address;
     private final Clock clock;
     private final Pools pools;
@@ -60,13 +62,8 @@ public final class Store implements AutoCloseable {
         }
     }
 
-    /**
-     * The yard's texts, for one person.
-     *
-     * @param by who asks; what is written is noted under this name
-     * @return a shelf for readers and deeds
-     */
-    public sternwright.app.files.shelf.Shelf shelf(String by) {
+    @Override
+    public Shelf shelf(String by) {
         return new StoreShelf(this, by, Texts.NOW);
     }
 

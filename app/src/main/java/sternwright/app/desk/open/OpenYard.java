@@ -2,70 +2,72 @@ package sternwright.app.desk.open;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.nio.file.FileVisitResult;
-import java.nio.file.Files;
 import java.nio.file.Path;
-import java.nio.file.SimpleFileVisitor;
-import java.nio.file.attribute.BasicFileAttributes;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
-import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.YardFiles;
-import sternwright.app.files.YardFolder;
+import sternwright.app.files.YardSnapshot;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Keeper;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.due.Due;
 
-/** A yard that stays open: what it says is kept until its folder changes. Any number of threads may ask. */
+/**
+ * A yard that stays open: what it says is kept, and read again only where a text has changed. Any number of threads may ask, and
+ * any number of programs may write: what one has committed the others show at the next question.
+ */
 public final class OpenYard {
-    /** The folder is looked at no more often: looking at thousands of files costs as much as a page. */
-    private static final long LOOK_EVERY_MS = 1000;
+    /** A folder is looked at no more often: looking at thousands of files costs as much as a page. */
+    private static final long LOOK_AT_A_FOLDER_EVERY_MS = 1000;
 
-    private final Path folder;
+    private final Keeper keeper;
+    private final Shelf shelf;
     private final Clock clock;
+    private final long lookEveryMs;
     private final ReentrantLock reading = new ReentrantLock();
 
     @Nullable
-    private volatile Known known;
+    private volatile YardSnapshot known;
 
+    private volatile LocalDate day = LocalDate.MIN;
     private volatile long lookedAt = Long.MIN_VALUE;
-
-    /** What the folder said when it looked so; the dues of a day are worked out at the first asking. */
-    private static final class Known {
-        final long look;
-        final YardFiles files;
-        final LocalDate latest;
-
-        @Nullable
-        List<Due> dues;
-
-        Known(long look, YardFiles files, LocalDate latest) {
-            this.look = look;
-            this.files = files;
-            this.latest = latest;
-        }
-    }
+    private final OpenDues dues = new OpenDues();
 
     /**
      * Opens a yard; nothing is read yet.
+     *
+     * @param keeper keeps its texts
+     * @param clock tells the day
+     */
+    public OpenYard(Keeper keeper, Clock clock) {
+        this.keeper = keeper;
+        this.shelf = keeper.shelf("");
+        this.clock = clock;
+        this.lookEveryMs = shelf instanceof FolderShelf ? LOOK_AT_A_FOLDER_EVERY_MS : 0;
+    }
+
+    /**
+     * Opens a yard that is a folder; nothing is read yet.
      *
      * @param folder its folder
      * @param clock tells the day
      */
     public OpenYard(Path folder, Clock clock) {
-        this.folder = folder;
-        this.clock = clock;
+        this(by -> new FolderShelf(folder), clock);
     }
 
     /**
-     * Where the yard lies, for deeds that write.
+     * The yard's texts, for deeds of one person. Say {@link #changed} after a deed that wrote.
      *
-     * @return its folder
+     * @param by who does it
+     * @return a shelf; a store notes what is written on it under this name
      */
-    public Path folder() {
-        return folder;
+    public Shelf shelf(String by) {
+        return keeper.shelf(by);
     }
 
     /**
@@ -78,81 +80,82 @@ public final class OpenYard {
     }
 
     /**
-     * What the yard's folder says now.
+     * What the yard says now.
      *
      * @return all of it
-     * @throws BadInput with every problem of every file
+     * @throws BadInput with every problem of every text
      */
     public YardFiles files() {
-        return known().files;
+        return snapshot().files();
     }
 
     /**
      * What is due on every boat today.
      *
-     * @return every work on every part, the soonest first
-     * @throws BadInput with every problem of every file
+     * @return every work, the soonest first
+     * @throws BadInput with every problem of every text
      */
     public List<Due> dues() {
-        Known now = known();
-        synchronized (now) {
-            List<Due> dues = now.dues;
-            if (dues == null) {
-                dues = List.copyOf(new DueWork(now.files).all(now.latest));
-                now.dues = dues;
-            }
-            return dues;
-        }
+        return dues.all(snapshot(), today());
     }
 
-    /** To be said after a deed wrote into the folder: the next question reads it again. */
+    /**
+     * What is due on one boat today.
+     *
+     * @param boatId the boat
+     * @return every work, the soonest first; none if there is no such boat
+     * @throws BadInput with every problem of every text
+     */
+    public List<Due> dues(String boatId) {
+        return dues.of(snapshot(), today(), boatId);
+    }
+
+    /**
+     * What changes whenever anything in the yard changes; good for caches of a page.
+     *
+     * @return a word to compare with an earlier one
+     * @throws BadInput with every problem of every text
+     */
+    public String state() {
+        return snapshot().state();
+    }
+
+    /** To be said after a deed wrote: the next question looks at once. */
     public void changed() {
         lookedAt = Long.MIN_VALUE;
     }
 
-    private Known known() {
+    private YardSnapshot snapshot() {
         LocalDate today = today();
-        Known now = known;
-        if (now != null && now.latest.equals(today) && clock.millis() - lookedAt < LOOK_EVERY_MS && lookedAt > 0) {
+        YardSnapshot now = known;
+        if (now != null && day.equals(today) && lookedAt > 0 && clock.millis() - lookedAt < lookEveryMs) {
             return now;
         }
+        try {
+            if (now != null
+                    && day.equals(today)
+                    && lookEveryMs == 0
+                    && shelf.state().equals(now.state())) {
+                return now;
+            }
+            return read(today);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + shelf.place(), e);
+        }
+    }
+
+    private YardSnapshot read(LocalDate today) throws IOException {
         reading.lock();
         try {
-            long look = look();
-            now = known;
-            if (now == null || now.look != look || !now.latest.equals(today)) {
-                now = new Known(look, YardFolder.all(folder, today), today);
-                known = now;
-            }
-            lookedAt = clock.millis();
+            long at = clock.millis();
+            YardSnapshot before = known;
+            YardSnapshot now = before == null ? YardSnapshot.of(shelf, today) : before.next(shelf, today);
+            known = now;
+            day = today;
+            lookedAt = at;
             return now;
         } finally {
             reading.unlock();
         }
-    }
-
-    /** A number that changes when a file of the folder is written, added or taken away. */
-    private long look() {
-        long[] sum = {17};
-        try {
-            Files.walkFileTree(folder, new SimpleFileVisitor<>() {
-                @Override
-                public FileVisitResult preVisitDirectory(Path dir, BasicFileAttributes attributes) {
-                    boolean hidden =
-                            !dir.equals(folder) && dir.getFileName().toString().startsWith(".");
-                    return hidden ? FileVisitResult.SKIP_SUBTREE : FileVisitResult.CONTINUE;
-                }
-
-                @Override
-                public FileVisitResult visitFile(Path file, BasicFileAttributes a) {
-                    long one = file.hashCode() * 31L + a.lastModifiedTime().toMillis() * 131L + a.size();
-                    sum[0] += one * 0x9E3779B97F4A7C15L ^ (one >>> 29);
-                    return FileVisitResult.CONTINUE;
-                }
-            });
-        } catch (IOException e) {
-            throw new UncheckedIOException("cannot look at " + folder, e);
-        }
-        return sum[0];
     }
 }

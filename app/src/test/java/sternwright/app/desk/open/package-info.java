@@ -1,0 +1,5 @@
+/** The yard that stays open. */
+@NullMarked
+package sternwright.app.desk.open;
+
+import org.jspecify.annotations.NullMarked;
