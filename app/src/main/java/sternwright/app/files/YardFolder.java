@@ -199,7 +199,8 @@ public final class YardFolder {
         Yaml.Read<Yard> yard = yaml(FolderLayout.YARD, YardShape.YARD);
         Yaml.Read<List<Berth>> berths = yaml(FolderLayout.BERTHS, BerthsShape.BERTHS);
         return new Common(
-                yard == null ? null : yard.value(), berths == null ? null : berths.value(),
+                yard == null ? null : yard.value(),
+                berths == null ? null : berths.value(),
                 catalogue(),
                 programmes(),
                 catalogueRead,
