@@ -1,0 +1,14 @@
+package sternwright.app.web.visits;
+
+import org.springframework.context.annotation.Bean;
+import org.springframework.context.annotation.Configuration;
+import sternwright.app.desk.proving.ProvedPlans;
+
+/** The plans of a running program; they end with it. */
+@Configuration(proxyBeanMethods = false)
+public class PlanRuns {
+    @Bean
+    static ProvedPlans provedPlans() {
+        return new ProvedPlans();
+    }
+}
