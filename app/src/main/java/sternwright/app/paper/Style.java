@@ -34,6 +34,16 @@ final class Style {
         return print(foot, figures).replaceFirst("size:([^;]+);", "size:$1 landscape;") + text("board-print.css");
     }
 
+    /** The sheet of letters for a browser. */
+    static String lettersScreen(String foot, Figures figures) {
+        return screen(foot, figures) + text("letters.css");
+    }
+
+    /** The sheet of the letters' PDF. */
+    static String lettersPrint(String foot, Figures figures) {
+        return print(foot, figures) + text("letters.css");
+    }
+
     /** The font of drawings: the layout engine hands fonts of its own to the page, but to drawings only those of the sheet. */
     private static String drawingFace() {
         String data = Base64.getEncoder().encodeToString(bytes("font/SourceSerif4-Regular.ttf"));

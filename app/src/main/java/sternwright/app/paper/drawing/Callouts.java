@@ -80,21 +80,30 @@ final class Callouts {
         }
     }
 
-    /** Centres as near to their aims as the widths allow: pushed right in one sweep, back left in another. */
     private double[] spread(List<Aim> aims) {
-        int n = aims.size();
+        return spread(
+                aims.stream().mapToDouble(Aim::x).toArray(),
+                aims.stream().mapToDouble(Aim::width).toArray(),
+                left,
+                right,
+                GAP);
+    }
+
+    /** Centres as near to their aims as the widths allow: pushed right in one sweep, back left in another. */
+    static double[] spread(double[] aims, double[] widths, double left, double right, double gap) {
+        int n = aims.length;
         double[] x = new double[n];
         double edge = left;
         for (int i = 0; i < n; i++) {
-            double half = aims.get(i).width() / 2;
-            x[i] = Math.max(aims.get(i).x(), edge + half);
-            edge = x[i] + half + GAP;
+            double half = widths[i] / 2;
+            x[i] = Math.max(aims[i], edge + half);
+            edge = x[i] + half + gap;
         }
         edge = right;
         for (int i = n - 1; i >= 0; i--) {
-            double half = aims.get(i).width() / 2;
+            double half = widths[i] / 2;
             x[i] = Math.min(x[i], edge - half);
-            edge = x[i] - half - GAP;
+            edge = x[i] - half - gap;
         }
         return x;
     }

@@ -94,7 +94,8 @@ public record Elevation(String svg, List<String> missing) {
         return byKind;
     }
 
-    private static boolean fits(Element shape, String arrangement) {
+    /** Whether a shape belongs to an arrangement. */
+    static boolean fits(Element shape, String arrangement) {
         List<String> in = words(shape, "data-in");
         return in.isEmpty() || in.contains(arrangement);
     }
@@ -123,7 +124,8 @@ public record Elevation(String svg, List<String> missing) {
         root.setAttribute("font-size", "11");
     }
 
-    private static List<Element> groups(Element root) {
+    /** The shapes of the drawing. */
+    static List<Element> groups(Element root) {
         List<Element> found = new ArrayList<>();
         for (Node n = root.getFirstChild(); n != null; n = n.getNextSibling()) {
             if (n instanceof Element e && e.getTagName().equals("g")) {
@@ -133,7 +135,8 @@ public record Elevation(String svg, List<String> missing) {
         return found;
     }
 
-    private static List<String> words(Element shape, String attribute) {
+    /** The words of an attribute. */
+    static List<String> words(Element shape, String attribute) {
         String value = shape.getAttribute(attribute);
         return value.isBlank() ? List.of() : List.of(value.trim().split("\\s+"));
     }
@@ -147,7 +150,8 @@ public record Elevation(String svg, List<String> missing) {
         return e;
     }
 
-    private static Document shapes() {
+    /** Every shape of every arrangement. */
+    static Document shapes() {
         try (InputStream in = Elevation.class.getResourceAsStream("elevation.svg")) {
             if (in == null) {
                 throw new IllegalStateException("the program is incomplete: elevation.svg is missing in its jar");
@@ -164,7 +168,8 @@ public record Elevation(String svg, List<String> missing) {
         }
     }
 
-    private static String written(Document document) {
+    /** The text of a drawing. */
+    static String written(Document document) {
         try {
             Transformer transformer = TransformerFactory.newInstance().newTransformer();
             transformer.setOutputProperty(OutputKeys.OMIT_XML_DECLARATION, "yes");

@@ -91,7 +91,7 @@ class ElevationTest {
         return Double.parseDouble(Objects.requireNonNull(m.group(group)));
     }
 
-    private static Installation only(Arrangement a, String kind) {
+    static Installation only(Arrangement a, String kind) {
         return with(a, List.of(Part.of(kind, kind)));
     }
 
@@ -99,7 +99,7 @@ class ElevationTest {
         return new Installation("main", Side.CENTRELINE, a, Cooling.FRESH_WATER, null, null, parts);
     }
 
-    private static Installation all(Arrangement a) {
+    static Installation all(Arrangement a) {
         try {
             List<Part> parts = catalogue().stream().map(k -> Part.of(k, k)).toList();
             Installation every = with(a, parts);
