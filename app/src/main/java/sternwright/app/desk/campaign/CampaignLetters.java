@@ -26,6 +26,9 @@ import sternwright.service.Rule;
 
 /** One letter an owner, all boats and parts of the campaign on it. */
 public final class CampaignLetters {
+    /** The letter says it in its own words. */
+    private static final String WHO_DECIDES = "who-decides";
+
     private final YardFiles files;
     private final Figures figures;
     private final Reasons reasons;
@@ -120,6 +123,7 @@ public final class CampaignLetters {
                 .forEach(c -> known.put(c.id(), c));
         Set<String> ids = new TreeSet<>();
         lines.forEach(l -> ids.addAll(l.row().due().rule().cautions()));
+        ids.remove(WHO_DECIDES);
         return ids.stream().map(known::get).filter(Objects::nonNull).toList();
     }
 }

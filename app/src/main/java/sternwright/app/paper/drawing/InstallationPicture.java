@@ -50,8 +50,12 @@ public record InstallationPicture(String wide, String narrow, List<PartMark> mis
         }
     }
 
+    /** Shapes of the drive that hang lower than this stand in the drive's window alone. */
+    private static final double BELOW_HULL = 150;
+
     /** What is drawn: the shapes that belong to the installation, and at which point each mark aims. */
-    private record Drawn(Document document, List<MarkRows.Aim> aims, List<PartMark> missing) {}
+    private record Drawn(
+            Document document, List<MarkRows.Aim> aims, List<PartMark> missing, List<Element> underTheDrive) {}
 
     /**
      * Draws an installation.
@@ -97,10 +101,12 @@ public record InstallationPicture(String wide, String narrow, List<PartMark> mis
             double top) {
         Drawn drawn = drawn(installation, marks);
         Element panel = Elevation.element(document, "svg", "x", "0", "y", MarkRows.n(top));
-        for (Element shape : Elevation.groups(drawn.document().getDocumentElement())) {
-            panel.appendChild(document.importNode(shape, true));
-        }
         boolean forward = window.to() > SPLIT + 100;
+        for (Element shape : Elevation.groups(drawn.document().getDocumentElement())) {
+            if (!forward || !drawn.underTheDrive().contains(shape)) {
+                panel.appendChild(document.importNode(shape, true));
+            }
+        }
         List<MarkRows.Aim> own =
                 drawn.aims().stream().filter(a -> a.x() >= SPLIT == forward).toList();
         int[] rows = new MarkRows(document, window.from() + 4, window.to() - 4, HEIGHT, window.size()).draw(panel, own);
@@ -131,6 +137,7 @@ public record InstallationPicture(String wide, String narrow, List<PartMark> mis
                         installation.part(m.partId()).map(Part::kind).orElse(m.partId()), k -> new ArrayList<>())
                 .add(m));
         List<MarkRows.Aim> aims = new ArrayList<>();
+        List<Element> under = new ArrayList<>();
         for (Element shape : Elevation.groups(root)) {
             List<String> of = Elevation.words(shape, "data-kinds");
             if (!Elevation.fits(shape, arrangement)
@@ -144,13 +151,22 @@ public record InstallationPicture(String wide, String narrow, List<PartMark> mis
                 here.addAll(found == null ? List.of() : found);
             }
             ink(shape, here);
+            if (!of.isEmpty() && underTheDrive(shape.getAttribute("data-at"))) {
+                under.add(shape);
+            }
             for (int i = 0; i < here.size(); i++) {
                 aims.add(MarkRows.Aim.of(shape.getAttribute("data-at"), i, here.get(i)));
             }
             List.of("data-kinds", "data-in", "data-at").forEach(shape::removeAttribute);
         }
         return new Drawn(
-                document, aims, byKind.values().stream().flatMap(List::stream).toList());
+                document, aims, byKind.values().stream().flatMap(List::stream).toList(), under);
+    }
+
+    private static boolean underTheDrive(String at) {
+        int comma = at.indexOf(',');
+        return Double.parseDouble(at.substring(0, comma)) < SPLIT
+                && Double.parseDouble(at.substring(comma + 1)) > BELOW_HULL;
     }
 
     private static void ink(Element shape, List<PartMark> here) {
