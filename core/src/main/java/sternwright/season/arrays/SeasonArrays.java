@@ -74,6 +74,9 @@ public final class SeasonArrays {
     /** Promised starts, or {@link #NONE}. */
     public final int[] promised;
 
+    /** What it costs that a promise lands on another day. */
+    public final int[] movedCost;
+
     /** Distances: for each operation triples (other operation, least start difference, greatest start difference). */
     public final int[][] lags;
 
@@ -136,7 +139,14 @@ public final class SeasonArrays {
             read(i, ops.get(i));
         }
         onDay = onDay(problem.yard(), ops);
-        promised = promised(problem);
+        promised = new int[n];
+        Arrays.fill(promised, NONE);
+        movedCost = new int[n];
+        for (Promise p : problem.promises()) {
+            promised[p.operation()] = p.startQ();
+            boolean usual = p.movedCost() == Promise.USUAL;
+            movedCost[p.operation()] = usual ? problem.weights().promiseMoved() : p.movedCost();
+        }
         lags = lags(problem);
         stayLift = problem.stays().stream().mapToInt(Stay::lift).toArray();
         stayLaunch = problem.stays().stream().mapToInt(Stay::launch).toArray();
@@ -176,9 +186,7 @@ public final class SeasonArrays {
         if (promise < 0 || promise == startQ) {
             return 0;
         }
-        int days = startQ / quartersPerDay != promise / quartersPerDay
-                ? problem.weights().promiseMoved()
-                : 0;
+        int days = startQ / quartersPerDay != promise / quartersPerDay ? movedCost[i] : 0;
         return days + problem.weights().promisePerQ() * Math.abs(startQ - promise);
     }
 
@@ -221,15 +229,6 @@ public final class SeasonArrays {
             onDay[i] = days < 0 ? any : rows.get(days);
         }
         return onDay;
-    }
-
-    private static int[] promised(SeasonProblem problem) {
-        int[] promised = new int[problem.operations().size()];
-        Arrays.fill(promised, NONE);
-        for (Promise p : problem.promises()) {
-            promised[p.operation()] = p.startQ();
-        }
-        return promised;
     }
 
     private static int[] stays(SeasonProblem problem) {

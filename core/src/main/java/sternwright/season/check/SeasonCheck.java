@@ -115,7 +115,7 @@ public final class SeasonCheck {
             int start = plan.startQ().get(promise.operation());
             sum += (long) problem.weights().promisePerQ() * Math.abs(start - promise.startQ());
             if (axis.dayOf(start) != axis.dayOf(promise.startQ())) {
-                sum += problem.weights().promiseMoved();
+                sum += promise.movedCost() < 0 ? problem.weights().promiseMoved() : promise.movedCost();
             }
         }
         return sum;

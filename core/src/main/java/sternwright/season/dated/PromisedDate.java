@@ -1,6 +1,7 @@
 package sternwright.season.dated;
 
 import java.time.LocalDate;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A date given to an owner.
@@ -10,5 +11,12 @@ import java.time.LocalDate;
  * @param quarter part of the working day from 0 to 3
  * @param promisedOn when it was promised
  * @param firm never moved, whatever it costs
+ * @param movedPrice what it costs to move it to another day, in the yard's currency, null for the yard's usual price
  */
-public record PromisedDate(OperationName name, LocalDate date, int quarter, LocalDate promisedOn, boolean firm) {}
+public record PromisedDate(
+        OperationName name,
+        LocalDate date,
+        int quarter,
+        LocalDate promisedOn,
+        boolean firm,
+        @Nullable Double movedPrice) {}

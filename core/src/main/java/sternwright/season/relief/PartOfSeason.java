@@ -87,7 +87,7 @@ final class PartOfSeason {
     private static List<Promise> promises(SeasonProblem problem, int[] to) {
         return problem.promises().stream()
                 .filter(p -> to[p.operation()] >= 0)
-                .map(p -> new Promise(to[p.operation()], p.startQ()))
+                .map(p -> new Promise(to[p.operation()], p.startQ(), p.movedCost()))
                 .toList();
     }
 }

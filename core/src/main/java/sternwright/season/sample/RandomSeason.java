@@ -150,7 +150,8 @@ public final class RandomSeason {
         List<Promise> promises = new ArrayList<>();
         for (int i = 0; i < operations.size(); i++) {
             if (operations.get(i).due() != Due.NONE && random.nextInt(4) == 0) {
-                promises.add(new Promise(i, random.nextInt(axis.quarters())));
+                int start = random.nextInt(axis.quarters());
+                promises.add(new Promise(i, start, start % 3 == 0 ? 5 * (start % 20) : Promise.USUAL));
             }
         }
         return promises;

@@ -1,6 +1,7 @@
 package sternwright.season.search;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Set;
@@ -13,8 +14,11 @@ import sternwright.season.arrays.Timetable;
  * one without room goes in first and the others after it (ejection chains, F. Glover, Discrete Applied Mathematics 65, 1996, 223-253).
  */
 final class MakingRoom {
-    private static final int TRIES_FOR_EACH = 150;
-    private static final int MOST_TRIES = 6000;
+    /** With more halves left out than this the season is short of something that no order of boats can give. */
+    private static final int MOST_LEFT_OUT = 40;
+
+    private static final int TRIES_WITHOUT_GAIN = 300;
+    private static final int OTHERS_TRIED = 4;
     private static final int MOST_IN_THE_WAY = 5;
 
     private final SeasonArrays a;
@@ -35,11 +39,14 @@ final class MakingRoom {
     /** Tries to place these halves and leaves the timetable with as few without room as it found. */
     void settle(List<Integer> failed) {
         List<Integer> out = List.copyOf(failed);
-        int tries = Math.min(MOST_TRIES, TRIES_FOR_EACH * out.size());
-        for (int tried = 0; tried < tries && !out.isEmpty(); tried++) {
+        int idle = out.size() > MOST_LEFT_OUT ? TRIES_WITHOUT_GAIN : 0;
+        for (; idle < TRIES_WITHOUT_GAIN && !out.isEmpty(); idle++) {
             int[] before = t.start.clone();
-            insertion.wander(tried % 4 == 3);
+            insertion.wander(idle % 4 == 3);
             List<Integer> still = reordered(out);
+            if (still.size() < out.size()) {
+                idle = 0;
+            }
             if (still.size() <= out.size()) {
                 out = still;
             } else {
@@ -57,13 +64,22 @@ final class MakingRoom {
         moved.forEach(this::takeOut);
         takeOut(first);
         List<Integer> order = new ArrayList<>(moved);
-        out.stream().filter(h -> !order.contains(h)).forEach(order::add);
         order.remove(Integer.valueOf(first));
-        for (int x = order.size() - 1; x > 0; x--) {
-            order.add(order.remove(random.nextInt(x + 1)));
-        }
+        List<Integer> others = new ArrayList<>(
+                out.stream().filter(h -> h != first && !moved.contains(h)).toList());
+        shuffle(others);
+        order.addAll(others.subList(0, Math.min(OTHERS_TRIED, others.size())));
+        shuffle(order);
         order.add(0, first);
-        return order.stream().filter(h -> !insertion.half(h)).toList();
+        List<Integer> still = new ArrayList<>(others.subList(Math.min(OTHERS_TRIED, others.size()), others.size()));
+        order.stream().filter(h -> !insertion.half(h)).forEach(still::add);
+        return still;
+    }
+
+    private void shuffle(List<Integer> list) {
+        for (int x = list.size() - 1; x > 0; x--) {
+            Collections.swap(list, x, random.nextInt(x + 1));
+        }
     }
 
     /** Halves that lags join to {@code h}, now and then further ones. */

@@ -100,7 +100,8 @@ class SeasonFaultsTest {
                 LocalDate.of(2027, 4, 4),
                 0,
                 LocalDate.of(2026, 8, 1),
-                false);
+                false,
+                null);
         SeasonFault fault =
                 of(sound.promising(List.of(promise), List.of()), first.boat().id());
         assertEquals(Where.PROMISES, fault.what());

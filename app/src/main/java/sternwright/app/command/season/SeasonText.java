@@ -93,9 +93,15 @@ public final class SeasonText {
         out.println();
         out.println("Promised dates that move, " + season.moved().size() + " of "
                 + planned.season().request().promises().size() + ":");
-        TextTable table = new TextTable("boat", "operation", "was", "is", "why");
+        TextTable table = new TextTable("boat", "operation", "was", "is", "costs", "why");
         for (MovedDate m : season.moved()) {
-            table.row(m.boatName(), m.name().operation(), day(m.was()), dayOrGone(m.is()), figures.dated(m.reason()));
+            table.row(
+                    m.boatName(),
+                    m.name().operation(),
+                    day(m.was()),
+                    dayOrGone(m.is()),
+                    money(m.price()),
+                    figures.dated(m.reason()));
         }
         table.print(out);
     }

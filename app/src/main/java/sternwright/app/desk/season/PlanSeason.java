@@ -149,7 +149,12 @@ public final class PlanSeason {
             PromisedDate promise, @org.jspecify.annotations.Nullable PromisedDate planned) {
         return planned != null && planned.date().equals(promise.date())
                 ? new PromisedDate(
-                        promise.name(), promise.date(), planned.quarter(), promise.promisedOn(), promise.firm())
+                        promise.name(),
+                        promise.date(),
+                        planned.quarter(),
+                        promise.promisedOn(),
+                        promise.firm(),
+                        promise.movedPrice())
                 : promise;
     }
 

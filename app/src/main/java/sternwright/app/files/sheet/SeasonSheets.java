@@ -114,6 +114,11 @@ public final class SeasonSheets {
                 Field.required("promised-on", Shapes.pastDate(), PromisedDate::promisedOn, "when it was promised");
         Field<PromisedDate, Boolean> firm =
                 Field.or("firm", Shapes.yesNo(), false, PromisedDate::firm, "true: never moved, whatever it costs");
+        Field<PromisedDate, Double> price = Field.optional(
+                "moved-price",
+                Numbers.any().atLeast(0).atMost(1_000_000),
+                PromisedDate::movedPrice,
+                "what moving it to another day costs; left out: promise-moved of resources.yaml");
         return new Sheet<>(Block.of(
                 "a promise",
                 "dates given to owners",
@@ -122,14 +127,16 @@ public final class SeasonSheets {
                         v.get(date),
                         v.get(quarter) - 1,
                         v.get(on),
-                        v.get(firm)),
+                        v.get(firm),
+                        v.orNull(price)),
                 boat,
                 visit,
                 operation,
                 date,
                 quarter,
                 on,
-                firm));
+                firm,
+                price));
     }
 
     private static <R> Field<R, Integer> quarter(Field.Getter<R, Integer> getter) {

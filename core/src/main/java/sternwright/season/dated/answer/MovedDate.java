@@ -12,6 +12,7 @@ import sternwright.season.dated.OperationName;
  * @param was the day before
  * @param is the day now, null if the operation is no longer in the season
  * @param promised whether it was promised to the owner, or only in the published plan
+ * @param price what moving it costs, in the yard's currency; 0 if the operation is no longer in the season
  * @param reason why, one sentence
  */
 public record MovedDate(
@@ -20,4 +21,5 @@ public record MovedDate(
         LocalDate was,
         @Nullable LocalDate is,
         boolean promised,
+        double price,
         String reason) {}

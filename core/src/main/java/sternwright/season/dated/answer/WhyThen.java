@@ -15,6 +15,7 @@ import sternwright.season.Axis;
 import sternwright.season.Due;
 import sternwright.season.Lag;
 import sternwright.season.Operation;
+import sternwright.season.Promise;
 import sternwright.season.SeasonPlan;
 import sternwright.season.SeasonProblem;
 import sternwright.season.dated.Meaning;
@@ -216,20 +217,30 @@ final class WhyThen {
             PromisedDate promise = promised.get(meaning.name());
             LocalDate day = time.date(plan.startQ().get(i));
             if (promise != null && !promise.date().equals(day)) {
-                String why = whyMoved(i);
-                moved.add(moved(meaning.name(), meaning.boatName(), promise, day, why));
+                moved.add(moved(meaning.name(), meaning.boatName(), promise, day, movedPrice(i), whyMoved(i)));
             }
         }
         for (PromisedDate promise : season.lost()) {
             String why = "this operation is no longer planned for her";
-            moved.add(moved(promise.name(), promise.name().boatId(), promise, null, why));
+            moved.add(moved(promise.name(), promise.name().boatId(), promise, null, 0, why));
         }
         return moved;
     }
 
+    private double movedPrice(int i) {
+        Promise promise = problem.promises().stream()
+                .filter(p -> p.operation() == i)
+                .reduce((a, b) -> b)
+                .orElseThrow();
+        int usual = problem.weights().promiseMoved();
+        int moved = promise.movedCost() == Promise.USUAL ? usual : promise.movedCost();
+        int apart = Math.abs(plan.startQ().get(i) - promise.startQ());
+        return (moved + (double) problem.weights().promisePerQ() * apart) * season.pointValue();
+    }
+
     private static MovedDate moved(
-            OperationName name, String boat, PromisedDate promise, @Nullable LocalDate day, String why) {
+            OperationName name, String boat, PromisedDate promise, @Nullable LocalDate day, double price, String why) {
         String sentence = Character.toUpperCase(why.charAt(0)) + why.substring(1) + ".";
-        return new MovedDate(name, boat, promise.date(), day, true, sentence);
+        return new MovedDate(name, boat, promise.date(), day, true, price, sentence);
     }
 }

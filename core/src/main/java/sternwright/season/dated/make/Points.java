@@ -1,5 +1,7 @@
 package sternwright.season.dated.make;
 
+import org.jspecify.annotations.Nullable;
+import sternwright.season.Promise;
 import sternwright.season.Weights;
 import sternwright.season.dated.SeasonRequest;
 import sternwright.season.dated.WorkingTime;
@@ -12,6 +14,9 @@ import sternwright.yard.resource.SeasonPrices;
  */
 record Points(int frost, int late, int early, Weights weights, double value) {
     private static final double POINTS_PER_HAND_WEEK = 60;
+
+    /** Dearer than this is as good as never, and sums stay within what the search can count. */
+    private static final long MOST = 1_000_000;
 
     static Points of(SeasonRequest request) {
         SeasonPrices prices = request.resources().prices();
@@ -45,12 +50,17 @@ record Points(int frost, int late, int early, Weights weights, double value) {
         return Math.max(1, perHour * hours);
     }
 
+    /** Points of what it costs to move one promise. */
+    int moved(@Nullable Double price) {
+        return price == null ? Promise.USUAL : whole(price / value);
+    }
+
     private static int perQuarter(double perDay, double value) {
         return whole(perDay / WorkingTime.QUARTERS_PER_DAY / value);
     }
 
     /** What has a price never becomes free by rounding. */
     private static int whole(double points) {
-        return points <= 0 ? 0 : (int) Math.max(1, Math.round(points));
+        return points <= 0 ? 0 : (int) Math.max(1, Math.min(MOST, Math.round(points)));
     }
 }

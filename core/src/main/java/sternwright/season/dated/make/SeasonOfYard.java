@@ -76,7 +76,7 @@ public record SeasonOfYard(
                 lean.operations,
                 lean.lags,
                 lean.stays,
-                promises(request, index, time),
+                promises(make, index),
                 make.points.weights());
         return new SeasonOfYard(request, time, problem, lean.meanings, lost, make.points.value());
     }
@@ -94,12 +94,13 @@ public record SeasonOfYard(
         return index;
     }
 
-    private static List<Promise> promises(SeasonRequest request, Map<OperationName, Integer> index, WorkingTime time) {
+    private static List<Promise> promises(OperationMaker make, Map<OperationName, Integer> index) {
         List<Promise> promises = new ArrayList<>();
-        for (PromisedDate promise : request.promises()) {
+        for (PromisedDate promise : make.request.promises()) {
             Integer operation = index.get(promise.name());
             if (operation != null) {
-                promises.add(new Promise(operation, time.quarterFrom(promise.date()) + promise.quarter()));
+                int start = make.time.quarterFrom(promise.date()) + promise.quarter();
+                promises.add(new Promise(operation, start, make.points.moved(promise.movedPrice())));
             }
         }
         return promises;
