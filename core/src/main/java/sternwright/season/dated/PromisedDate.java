@@ -19,4 +19,9 @@ public record PromisedDate(
         int quarter,
         LocalDate promisedOn,
         boolean firm,
-        @Nullable Double movedPrice) {}
+        @Nullable Double movedPrice) {
+    /** A date at the yard's usual price of moving it. */
+    public PromisedDate(OperationName name, LocalDate date, int quarter, LocalDate promisedOn, boolean firm) {
+        this(name, date, quarter, promisedOn, firm, null);
+    }
+}

@@ -25,6 +25,6 @@ public record Published(
         LocalDate plannedOn) {
     /** The date as one that is to be kept. */
     public PromisedDate kept() {
-        return new PromisedDate(name, date, quarter, date, false, null);
+        return new PromisedDate(name, date, quarter, date, false);
     }
 }

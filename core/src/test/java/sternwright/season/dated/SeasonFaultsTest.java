@@ -100,8 +100,7 @@ class SeasonFaultsTest {
                 LocalDate.of(2027, 4, 4),
                 0,
                 LocalDate.of(2026, 8, 1),
-                false,
-                null);
+                false);
         SeasonFault fault =
                 of(sound.promising(List.of(promise), List.of()), first.boat().id());
         assertEquals(Where.PROMISES, fault.what());
