@@ -94,7 +94,8 @@ public final class Reasons {
                 date(clause.late80()),
                 clause.kind() == ClauseKind.NTH ? clause.amount() : numbers.format(clause.amount()),
                 dates.format(from),
-                reference ? detail.substring(colon + 1).replace('-', ' ') : detail);
+                reference ? detail.substring(colon + 1).replace('-', ' ') : detail,
+                clause.amount());
     }
 
     private String date(@Nullable LocalDate date) {

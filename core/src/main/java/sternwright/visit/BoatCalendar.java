@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import sternwright.boat.Winter;
+import sternwright.measure.MonthlyShare;
 import sternwright.service.Half;
 import sternwright.visit.problem.BoatMonth;
 import sternwright.visit.problem.MonthSpan;
@@ -25,6 +26,12 @@ import sternwright.yard.SeasonDates.Window;
 final class BoatCalendar {
     /** A month counts for a window if at least so many of its days lie in it. Common practice, no source. */
     private static final int DAYS_THAT_COUNT = 8;
+
+    /** A boat counts as laid up once less than this share of a year's hours is still to come before spring. Common practice, no source. */
+    private static final double USE_LEFT = 0.05;
+
+    /** Months at least in which a work of unknown history finds a visit. Common practice, no source. */
+    private static final int MONTHS_TO_FIND = 2;
 
     /** Weeks a boat stands ashore for a work visit between lift and launch. Common practice, no source. */
     static final double WEEKS_ASHORE = 2;
@@ -90,7 +97,7 @@ final class BoatCalendar {
         LocalDate end = lastDay(horizon - 1);
         Window window = first;
         while (!window.to().isAfter(end)) {
-            list.add(window);
+            list.add(layUp ? laidUp(window) : window);
             LocalDate after = window.to().plusDays(1);
             Window half = layUp ? season.layUpEndingFrom(after) : season.recommissionEndingFrom(after);
             if (!half.from().isAfter(window.to()) && beforeFrost) {
@@ -99,6 +106,67 @@ final class BoatCalendar {
             window = beforeFrost ? new Window(half.from(), frostAfter(half.from())) : half;
         }
         return list;
+    }
+
+    /**
+     * The window of a lay-up work, from when the boat is laid up: a boat that is still used would lose its protection again. That
+     * is the month of the haul-out, else the last month with hours worth counting; the end of the window stays.
+     */
+    private Window laidUp(Window window) {
+        YearMonth end = YearMonth.from(window.to());
+        if (window.to().getDayOfMonth() < DAYS_THAT_COUNT) {
+            end = end.minusMonths(1);
+        }
+        YearMonth month = YearMonth.from(window.from());
+        while (month.isBefore(end) && !isLaidUp(month)) {
+            month = month.plusMonths(1);
+        }
+        LocalDate from = month.atDay(1);
+        return from.isAfter(window.from()) ? new Window(from, window.to()) : window;
+    }
+
+    private boolean isLaidUp(YearMonth month) {
+        if (question.boat().winter() == Winter.ASHORE) {
+            return inWinterStay(month);
+        }
+        LocalDate after = month.plusMonths(1).atDay(1);
+        LocalDate spring = season.recommissionEndingFrom(after).from();
+        return !spring.isAfter(after) || share().between(after, spring) < USE_LEFT;
+    }
+
+    /**
+     * The months in which the first visit may do a work of unknown history: from now to the end of the half of the year that comes
+     * next. What belongs to recommission waits for it while the boat is laid up, because it is not used before.
+     */
+    Set<Month> monthsOfFirstVisit(Half half) {
+        LocalDate today = question.today();
+        // Laid up from the first day of lay-up to the first of recommission: then recommission ends before the next
+        // lay-up does.
+        Window layUp = season.layUpEndingFrom(today);
+        Window recommission = season.recommissionEndingFrom(today);
+        boolean winter =
+                layUp.contains(today) || recommission.to().isBefore(layUp.from()) && !recommission.contains(today);
+        boolean laidUp = winter && question.boat().winter() != Winter.IN_USE;
+        if (half == Half.RECOMMISSION && laidUp) {
+            return months(half);
+        }
+        YearMonth least = firstMonth.plusMonths(MONTHS_TO_FIND - 1);
+        YearMonth layUpEnd =
+                YearMonth.from(season.layUpEndingFrom(least.atEndOfMonth()).to());
+        YearMonth recommissionEnd = YearMonth.from(
+                season.recommissionEndingFrom(least.atEndOfMonth()).to());
+        YearMonth end = layUpEnd.isBefore(recommissionEnd) ? layUpEnd : recommissionEnd;
+        Set<Month> months = EnumSet.copyOf(months(half));
+        for (YearMonth m = firstMonth; !m.isAfter(end); m = m.plusMonths(1)) {
+            months.add(m.getMonth());
+        }
+        return months;
+    }
+
+    private MonthlyShare share() {
+        return question.berth().southern()
+                ? question.use().months().shiftedHalfAYear()
+                : question.use().months();
     }
 
     private LocalDate frostAfter(LocalDate day) {
@@ -178,9 +246,7 @@ final class BoatCalendar {
 
     /** Expected running hours per month of the horizon. */
     UseProfile use(double annualHours) {
-        var share = question.berth().southern()
-                ? question.use().months().shiftedHalfAYear()
-                : question.use().months();
+        MonthlyShare share = share();
         List<Double> hours = new ArrayList<>();
         for (int t = 0; t < horizon; t++) {
             hours.add(annualHours * share.of(firstMonth.plusMonths(t).getMonth()));
@@ -191,9 +257,6 @@ final class BoatCalendar {
     /** Share of a year's use from the start of the horizon to a day; 0 before its start. */
     double useUntil(LocalDate day) {
         LocalDate start = firstMonth.atDay(1);
-        var share = question.berth().southern()
-                ? question.use().months().shiftedHalfAYear()
-                : question.use().months();
-        return day.isAfter(start) ? share.between(start, day) : 0;
+        return day.isAfter(start) ? share().between(start, day) : 0;
     }
 }

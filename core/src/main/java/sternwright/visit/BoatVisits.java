@@ -5,6 +5,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import sternwright.boat.PartRef;
+import sternwright.due.Due;
+import sternwright.measure.Money;
+import sternwright.service.Rule;
 import sternwright.visit.check.VisitCheck;
 import sternwright.visit.planned.PriceLine;
 import sternwright.visit.problem.CostSplit;
@@ -113,23 +116,30 @@ public final class BoatVisits {
             BoatWork w = boat.works().get(j);
             boolean named = w.phases().stream().anyMatch(r -> r.rule().id().equals(ruleId));
             if (w.ref().equals(part) && named) {
-                int month = Math.max(0, (int) Math.floor(new BoatCalendar(question).monthsUntil(until)));
-                VisitDemands left = VisitDemands.NONE.withLeft(List.of(new LeftUntil(j, month)));
-                return Optional.of(compare(plan, w, until, plan(left, limits)));
+                return Optional.of(left(plan, j, until, limits));
             }
         }
         return Optional.empty();
     }
 
-    private LeftAnswer compare(BoatPlan plan, BoatWork w, LocalDate until, BoatAnswer left) {
-        if (left instanceof BoatPlan other) {
+    private LeftAnswer left(BoatPlan plan, int work, LocalDate until, SolveLimits limits) {
+        int month = Math.max(0, (int) Math.floor(new BoatCalendar(question).monthsUntil(until)));
+        VisitDemands left = VisitDemands.NONE.withLeft(List.of(new LeftUntil(work, month)));
+        VisitProblem asked = LeftWork.mayWait(boat.problem(), work, month).with(left);
+        BoatAnswer answer = answer(asked, VisitSolver.solve(asked, limits));
+        BoatWork w = boat.works().get(work);
+        Rule rule = w.phases().get(boat.problem().works().get(work).nextPhase()).rule();
+        Due due = w.due();
+        boolean pastLife = rule.safety() && due != null && until.isAfter(due.lastSensible());
+        Money none = prices.money(0L);
+        if (answer instanceof BoatPlan other) {
             CostSplit a = plan.lean().cost();
             CostSplit b = other.lean().cost();
             long risk = b.risk() - a.risk();
-            return new LeftAnswer(
-                    w.name(), until, left, prices.money(b.total() - a.total() - risk), prices.money(risk));
+            Money money = prices.money(b.total() - a.total() - risk);
+            return new LeftAnswer(w.words(), until, answer, money, prices.money(risk), rule.ifDeclined(), pastLife);
         }
-        return new LeftAnswer(w.name(), until, left, prices.money(0L), prices.money(0L));
+        return new LeftAnswer(w.words(), until, answer, none, none, rule.ifDeclined(), pastLife);
     }
 
     private BoatAnswer answer(VisitProblem problem, VisitAnswer answer) {

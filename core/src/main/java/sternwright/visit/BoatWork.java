@@ -6,6 +6,7 @@ import sternwright.boat.Part;
 import sternwright.boat.PartRef;
 import sternwright.due.Due;
 import sternwright.service.RuleInForce;
+import sternwright.visit.planned.Named;
 import sternwright.yard.SeasonDates.Window;
 
 /**
@@ -41,5 +42,10 @@ record BoatWork(
     /** Its name, as an order. */
     String name() {
         return phases.get(0).rule().work() + " (" + partName + ")";
+    }
+
+    /** The work with its part, as printed. */
+    String words() {
+        return Named.of(phases.get(0).rule().work(), partName);
     }
 }

@@ -17,6 +17,7 @@ import sternwright.due.DueState;
 import sternwright.due.hours.GammaForecast;
 import sternwright.history.MeterReading;
 import sternwright.history.RunningHours;
+import sternwright.service.Half;
 import sternwright.service.Rule;
 import sternwright.service.RuleInForce;
 import sternwright.visit.problem.FollowOn;
@@ -165,13 +166,6 @@ final class ProblemFromDues {
                 rules);
     }
 
-    private static int firstWait(boolean overdue, boolean waits, int later) {
-        if (overdue) {
-            return OVERDUE_WAIT_MONTHS;
-        }
-        return waits ? LONGEST_WAIT_MONTHS : later;
-    }
-
     private static boolean unknown(Due due) {
         return due.clauses().stream().anyMatch(c -> c.kind() == ClauseKind.UNKNOWN);
     }
@@ -221,7 +215,8 @@ final class ProblemFromDues {
     /**
      * The half of the year, where waiting for it keeps within the rules: a safety item or one asked for by a finding does not wait,
      * one that comes round by hours within the year cannot, and an occasion has windows of its own. One that is overdue already
-     * may also be done in the two months that come next: its half must not make it later still.
+     * may also be done in the two months that come next: its half must not make it later still. One of unknown history goes into
+     * the first visit.
      */
     private Set<Month> season(Rule rule, @Nullable Due due, BoatWork w, double annualHours) {
         Double hours = w.phases().get(0).rule().interval().hours();
@@ -230,6 +225,9 @@ final class ProblemFromDues {
         boolean free = often || rule.safety() || called || !w.windows().isEmpty();
         if (free) {
             return EnumSet.allOf(Month.class);
+        }
+        if (due != null && unknown(due) && rule.half() != Half.ANY) {
+            return calendar.monthsOfFirstVisit(rule.half());
         }
         Set<Month> months = EnumSet.copyOf(calendar.months(rule.half()));
         if (due != null && due.state() == DueState.OVERDUE) {

@@ -13,6 +13,7 @@ import sternwright.due.ClauseKind;
 import sternwright.due.Due;
 import sternwright.due.DueState;
 import sternwright.measure.Money;
+import sternwright.service.Half;
 import sternwright.service.Rule;
 import sternwright.service.RuleInForce;
 import sternwright.visit.planned.PlannedVisit;
@@ -29,6 +30,8 @@ import sternwright.yard.SeasonDates.Window;
 /** Writes a lean plan out as visits: dates, works with reasons, minutes, supplies, price. */
 final class VisitWriter {
     private static final ResourceBundle WORDS = ResourceBundle.getBundle("sternwright.visit.words", Locale.ENGLISH);
+
+    private static final int DAYS_OF_A_YEAR = 366;
 
     private final BoatQuestion question;
     private final BoatProblem boat;
@@ -70,7 +73,7 @@ final class VisitWriter {
         for (PriceLine line : lines) {
             net = net.plus(line.amount());
         }
-        Window dates = dates(v);
+        Window dates = longEnough(dates(v), minutes);
         return new PlannedVisit(
                 question.boat().id(),
                 dates.from(),
@@ -117,21 +120,9 @@ final class VisitWriter {
                 .orElseThrow();
         Due due = on.due();
         boolean first = doing.from() < 0;
-        if (due != null && first && !due.earliest().isAfter(calendar.lastDay(v.month()))) {
-            return planned(
-                    on,
-                    w.phase(),
-                    due.dueOn(),
-                    due.first().kind(),
-                    question.reasons().sentence(due));
-        }
-        if (due != null && first && ledBy(w.work(), v).isEmpty()) {
-            return planned(
-                    on,
-                    w.phase(),
-                    due.dueOn(),
-                    due.first().kind(),
-                    question.reasons().sentence(due));
+        boolean inTime = due != null && !due.earliest().isAfter(calendar.lastDay(v.month()));
+        if (due != null && first && (inTime || ledBy(w.work(), v).isEmpty())) {
+            return planned(on, w.phase(), due.dueOn(), due.first().kind(), reason(due, v));
         }
         LocalDate again = dueAgain(on, w.work(), doing, v.month());
         String led = ledBy(w.work(), v);
@@ -144,6 +135,21 @@ final class VisitWriter {
             return planned(on, w.phase(), again, ClauseKind.MONTHS, reason);
         }
         return planned(on, w.phase(), again, ClauseKind.OCCASION, occasion(due, again));
+    }
+
+    /** The due list's sentence, and why a work of unknown history is not in the first visit. */
+    private String reason(Due due, MonthVisit v) {
+        String sentence = question.reasons().sentence(due);
+        if (due.state() != DueState.UNKNOWN || v.equals(plan.visits().get(0))) {
+            return sentence;
+        }
+        Rule rule = due.rule();
+        boolean elsewhere = rule.place() != sternwright.service.Place.EITHER
+                && !rule.place().name().equals(plan.visits().get(0).place().name());
+        String wait = elsewhere
+                ? words("unknown." + rule.place().name().toLowerCase(Locale.ROOT))
+                : rule.half() == Half.RECOMMISSION ? words("unknown.recommission") : "";
+        return wait.isEmpty() ? sentence : sentence + " " + wait;
     }
 
     /** The due list's own sentence for a later lay-up or recommission. */
@@ -314,5 +320,19 @@ final class VisitWriter {
             }
         }
         return new Window(from, to.isBefore(from) ? from : to);
+    }
+
+    /** A window is never shorter than the working days that the works take, however late they are. */
+    private Window longEnough(Window window, double minutes) {
+        LocalDate end = window.from();
+        int days = (int) Math.ceil(minutes / PlannedVisit.MINUTES_OF_A_DAY);
+        for (int i = 0; i < DAYS_OF_A_YEAR; i++) {
+            days -= question.yard().calendar().works(end) ? 1 : 0;
+            if (days <= 0) {
+                break;
+            }
+            end = end.plusDays(1);
+        }
+        return window.to().isBefore(end) ? new Window(window.from(), end) : window;
     }
 }

@@ -285,4 +285,15 @@ class DueListTest {
         assertEquals(LocalDate.of(2026, 10, 10), boat.the("oil", "2026-01-01").dueOn());
         assertEquals(LocalDate.of(2027, 10, 10), boat.the("oil", "2026-12-01").dueOn());
     }
+
+    @ParameterizedTest
+    @CsvSource({"1, 'a month after it was'", "6, '6 months after it was'"})
+    void oneMonthIsNotCalledMonths(int months, String expected) {
+        Due due = new OneBoat()
+                .part(ENGINE)
+                .rule("engine", OneBoat.rule("look", Interval.of(months, null)))
+                .done("2026-03-10", "engine", "look", null)
+                .the("look", "2026-03-12");
+        assertTrue(REASONS.sentence(due).contains(expected), REASONS.sentence(due));
+    }
 }

@@ -1,6 +1,7 @@
 package sternwright.visit.planned;
 
 import java.time.LocalDate;
+import java.time.temporal.ChronoUnit;
 import java.util.List;
 import sternwright.measure.Money;
 import sternwright.service.Place;
@@ -32,10 +33,25 @@ public record PlannedVisit(
         List<PriceLine> prices,
         Money net,
         Money savedByBundling) {
+    /** What one engineer works in a day, minutes. Common practice, no source. */
+    public static final double MINUTES_OF_A_DAY = 8 * 60;
+
+    private static final int WEEK = 7;
+
     /** Copies the lists. */
     public PlannedVisit {
         works = List.copyOf(works);
         supplies = List.copyOf(supplies);
         prices = List.copyOf(prices);
+    }
+
+    /**
+     * Whether the visit cannot wait.
+     *
+     * @return true if the window leaves less than a week beyond the days of work
+     */
+    public boolean atOnce() {
+        long window = ChronoUnit.DAYS.between(from, to) + 1;
+        return window - Math.ceil(minutes / MINUTES_OF_A_DAY) < WEEK;
     }
 }

@@ -38,4 +38,13 @@ public record PlannedWork(
     public PlannedWork {
         supplies = List.copyOf(supplies);
     }
+
+    /**
+     * The work with the part, as printed in a list.
+     *
+     * @return such as {@code renew mounts, mount aft, port}; the part left out where the work names it already
+     */
+    public String words() {
+        return Named.of(inForce.rule().work(), partName);
+    }
 }

@@ -65,13 +65,21 @@ record Demand(Kind kind, int work, Object item, String words) {
             list.add(new Demand(Kind.FEWEST, -1, d.minVisits(), "at least " + d.minVisits() + " visits"));
         }
         if (d.maxVisits() < 2 * p.horizon()) {
-            list.add(new Demand(Kind.MOST, -1, d.maxVisits(), "at most " + d.maxVisits() + " visits"));
+            list.add(new Demand(
+                    Kind.MOST,
+                    -1,
+                    d.maxVisits(),
+                    "at most " + d.maxVisits() + (d.maxVisits() == 1 ? " visit" : " visits")));
         }
         return list;
     }
 
     private static String lag(FollowOn f) {
-        return f.maxLagMonths() == 0 ? " in the same month" : " within " + f.maxLagMonths() + " months";
+        return f.maxLagMonths() == 0 ? " in the same month" : " within " + months(f.maxLagMonths());
+    }
+
+    private static String months(int count) {
+        return count == 1 ? "a month" : count + " months";
     }
 
     private static String words(VisitProblem p, VisitSlot s) {
@@ -107,11 +115,13 @@ record Demand(Kind kind, int work, Object item, String words) {
     private static String limitWords(VisitProblem p, Work w) {
         int due = new LifeSteps(w, p.horizon()).dueMonth(LifeSteps.START);
         int late = Math.min(w.rules().maxLateMonths(), w.rules().maxLateFirstMonths());
-        String first = due < 0 ? "due before the start" : due >= p.horizon() ? "not due" : "due in " + p.monthName(due);
-        String limit = late == 0 ? "never past its life" : "never more than " + late + " months late";
+        String first = due < 0 ? "due already" : due >= p.horizon() ? "not due yet" : "due in " + p.monthName(due);
+        String limit = late == 0
+                ? "as a safety item never past its life"
+                : "to be done at most " + months(late) + " late each time";
         Set<String> places = new TreeSet<>();
         w.phases().forEach(k -> k.places().forEach(x -> places.add(x.name().toLowerCase(java.util.Locale.ROOT))));
-        return w.name() + " (" + String.join(" or ", places) + ", first " + first + ") is " + limit;
+        return w.name() + " (" + String.join(" or ", places) + ", " + first + ") is " + limit;
     }
 
     /** The problem with only the demands kept. */

@@ -74,8 +74,7 @@ public final class VisitsText {
         TextTable table = new TextTable("", "", "", "");
         for (PlannedWork w : v.works()) {
             table.row(
-                    "  " + w.inForce().rule().work() + ", " + w.partName()
-                            + (w.inForce().rule().safety() ? "  [safety item]" : ""),
+                    "  " + w.words() + (w.inForce().rule().safety() ? "  [safety item]" : ""),
                     time(w.minutes()),
                     money(w.price()),
                     w.reason());
@@ -95,7 +94,8 @@ public final class VisitsText {
     }
 
     private String days(PlannedVisit v) {
-        return v.from().equals(v.to()) ? date(v.from()) : date(v.from()) + " to " + date(v.to());
+        String days = v.from().equals(v.to()) ? date(v.from()) : date(v.from()) + " to " + date(v.to());
+        return v.atOnce() ? "at once, " + days : days;
     }
 
     private String supply(SupplyLine s) {
@@ -124,8 +124,31 @@ public final class VisitsText {
         if (left.answer() instanceof BoatAnswer.NoPlan n) {
             out.println(head + "not possible. " + clash(n));
         } else {
-            out.println(head + signed(left.moreMoney()) + " in money and " + signed(left.moreRisk()) + " in risk.");
+            out.println(head + money(left) + "; " + risk(left) + ".");
         }
+        if (left.safetyPastLife()) {
+            out.println(
+                    "  It is a safety item and would be past its life: only with the owner's signed refusal on record.");
+        }
+        if (!left.ifLeft().isEmpty()) {
+            out.println("  What may happen: " + left.ifLeft());
+        }
+    }
+
+    private String money(LeftAnswer left) {
+        Money more = left.moreMoney();
+        return switch (more.amount().signum()) {
+            case 1 -> "the visits and what they use up come to " + money(more) + " more";
+            case -1 -> "the visits and what they use up come to " + money(more.times(-1)) + " less";
+            default -> "the visits cost the same";
+        };
+    }
+
+    private String risk(LeftAnswer left) {
+        Money more = left.moreRisk();
+        return more.amount().signum() > 0
+                ? "the trouble to expect from being late grows by " + money(more)
+                : "being late adds no risk";
     }
 
     String clash(BoatAnswer.NoPlan none) {
@@ -133,8 +156,8 @@ public final class VisitsText {
             return "The search ended before it knew which demands clash; give it more --seconds.";
         }
         return (none.minimal()
-                        ? "These demands cannot hold together, leave out any one: "
-                        : "Among these demands lies a clash: ")
+                        ? "These cannot all hold; it could be planned without any one of them: "
+                        : "Among these lies a clash: ")
                 + String.join("; ", none.clash()) + ".";
     }
 

@@ -108,7 +108,7 @@ public final class SeasonCalendars {
 
     private static String description(DatedOperation o) {
         List<String> lines = new ArrayList<>();
-        o.meaning().works().forEach(w -> lines.add("- " + w.inForce().rule().work() + ", " + w.partName()));
+        o.meaning().works().forEach(w -> lines.add("- " + w.words()));
         if (!o.people().isEmpty()) {
             lines.add("By " + String.join(", ", o.people()) + ".");
         }
