@@ -18,6 +18,7 @@ import sternwright.visit.problem.MonthSpan;
 import sternwright.visit.problem.UseProfile;
 import sternwright.yard.SeasonDates;
 import sternwright.yard.SeasonDates.Window;
+import sternwright.yard.WinterStay;
 
 /**
  * The horizon of one boat: which month is which, where the boat can be in each, and which months belong to lay-up and
@@ -38,12 +39,14 @@ final class BoatCalendar {
 
     private final BoatQuestion question;
     private final SeasonDates season;
+    private final WinterStay stay;
     final YearMonth firstMonth;
     final int horizon;
 
     BoatCalendar(BoatQuestion question) {
         this.question = question;
         season = question.yard().season();
+        stay = new WinterStay(season);
         horizon = question.horizonMonths();
         YearMonth now = YearMonth.from(question.today());
         long left = ChronoUnit.DAYS.between(question.today(), now.atEndOfMonth()) + 1;
@@ -127,7 +130,7 @@ final class BoatCalendar {
 
     private boolean isLaidUp(YearMonth month) {
         if (question.boat().winter() == Winter.ASHORE) {
-            return inWinterStay(month);
+            return stay.ashore(month);
         }
         LocalDate after = month.plusMonths(1).atDay(1);
         LocalDate spring = season.recommissionEndingFrom(after).from();
@@ -202,12 +205,14 @@ final class BoatCalendar {
         double loss = question.yard().tariff().lossOfUsePerWeek();
         for (int t = 0; t < horizon; t++) {
             YearMonth m = firstMonth.plusMonths(t);
-            boolean paid = winterAshore && inWinterStay(m);
-            boolean atEitherEnd = paid && (!inWinterStay(m.minusMonths(1)) || !inWinterStay(m.plusMonths(1)));
+            boolean toCome = stay.stillToCome(question.today(), m);
+            boolean stands = knownAshore(m);
+            boolean paid = winterAshore && (stay.ashore(m) || toCome || stands);
+            boolean eitherPlace = (stay.atEitherEnd(m) || toCome) && !stands;
             boolean used = use.contains(m.getMonth());
             list.add(new BoatMonth(
                     paid,
-                    !paid || atEitherEnd,
+                    !paid || eitherPlace,
                     paid || liftPrice.isPresent(),
                     prices.cents(WEEKS_ASHORE * weekly),
                     used ? prices.cents(WEEKS_ASHORE * loss) : 0));
@@ -215,22 +220,14 @@ final class BoatCalendar {
         return list;
     }
 
-    /** Hauled in the middle of lay-up, launched in the middle of recommission; common practice, no source. */
-    private boolean inWinterStay(YearMonth m) {
-        Window layUp = season.layUpEndingFrom(m.atDay(1).minusYears(1));
-        YearMonth haul = YearMonth.from(middle(layUp));
-        for (int i = 0; i < 3; i++) {
-            YearMonth launch = YearMonth.from(middle(season.recommissionEndingFrom(haul.atEndOfMonth())));
-            if (!m.isBefore(haul) && !m.isAfter(launch)) {
-                return true;
-            }
-            haul = haul.plusYears(1);
-        }
-        return false;
-    }
-
-    private static LocalDate middle(Window w) {
-        return w.from().plusDays(ChronoUnit.DAYS.between(w.from(), w.to()) / 2);
+    /** Whether it is written down that the boat stands ashore, in the months of the lay-up that runs. */
+    private boolean knownAshore(YearMonth m) {
+        LocalDate since = question.ashoreSince();
+        Window layUp = season.layUpEndingFrom(question.today());
+        return since != null
+                && !since.isAfter(question.today())
+                && layUp.contains(question.today())
+                && !m.isAfter(YearMonth.from(layUp.to()));
     }
 
     /** The boating months: neither lay-up nor winter nor recommission. */

@@ -13,6 +13,7 @@ import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Counted;
 import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.desk.visits.VisitPapers;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
@@ -82,7 +83,10 @@ public abstract class PaperDeed extends Deed {
     abstract void write(VisitPapers papers, PlannedVisit visit, Path folder) throws IOException;
 
     private List<PlannedVisit> visits(YardFiles files, Boat boat) {
-        BoatAnswer answer = new PlanVisits(files, Figures.of(program().reader()).locale())
+        BoatAnswer answer = new PlanVisits(
+                        files,
+                        SeasonFolder.read(program().shelf(), program().latest()),
+                        Figures.of(program().reader()).locale())
                 .of(boat, program().today(), months)
                 .plan(SolveLimits.ofSeconds(System::nanoTime, seconds));
         if (answer instanceof BoatPlan plan) {

@@ -17,6 +17,7 @@ import sternwright.app.command.text.Json;
 import sternwright.app.command.text.TextTable;
 import sternwright.app.desk.visits.PlanView;
 import sternwright.app.desk.visits.PlanVisits;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
@@ -83,7 +84,10 @@ public final class VisitsCommand extends Deed {
         YardFiles files = boats.isEmpty()
                 ? YardFolder.all(program().shelf(), program().latest())
                 : YardFolder.only(program().shelf(), boats, program().latest());
-        PlanVisits planning = new PlanVisits(files, program().reader());
+        PlanVisits planning = new PlanVisits(
+                files,
+                SeasonFolder.read(program().shelf(), program().latest()),
+                program().reader());
         List<Boat> all = List.copyOf(files.boats().values());
         if (program().json()) {
             Json.print(all.stream().map(b -> view(planning, b)).toList(), out());

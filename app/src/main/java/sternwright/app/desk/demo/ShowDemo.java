@@ -20,6 +20,7 @@ import sternwright.app.desk.season.SeasonAsk;
 import sternwright.app.desk.season.SeasonPapers;
 import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.desk.visits.VisitPapers;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.shelf.FolderShelf;
@@ -96,7 +97,10 @@ public final class ShowDemo {
         double share = SECONDS_IN_ALL
                 * Runtime.getRuntime().availableProcessors()
                 / Math.max(1, files.boats().size());
-        return new PlanVisits(files, Figures.of(reader).locale())
+        return new PlanVisits(
+                        files,
+                        SeasonFolder.read(folder, today),
+                        Figures.of(reader).locale())
                 .all(today, MONTHS, Math.min(MOST_SECONDS_A_BOAT, share), GAP);
     }
 

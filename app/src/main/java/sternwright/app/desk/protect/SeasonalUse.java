@@ -1,8 +1,7 @@
 package sternwright.app.desk.protect;
 
-import java.time.LocalDate;
 import java.time.Month;
-import java.time.temporal.ChronoUnit;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import sternwright.boat.Berth;
@@ -12,6 +11,7 @@ import sternwright.measure.MonthlyShare;
 import sternwright.protection.anode.BoatYear;
 import sternwright.yard.SeasonDates;
 import sternwright.yard.Use;
+import sternwright.yard.WinterStay;
 
 /** A boat's year as its anodes see it: running hours and months in the water. */
 final class SeasonalUse {
@@ -23,25 +23,15 @@ final class SeasonalUse {
         List<Double> afloat = new ArrayList<>();
         for (Month m : Month.values()) {
             hours.add(use.annualHours() * months.of(m));
-            afloat.add(boat.winter() == Winter.ASHORE && ashore(season, m) ? 0.0 : 1.0);
+            afloat.add(afloat(boat, season, m));
         }
         return new BoatYear(hours, afloat);
     }
 
-    /** Ashore from the middle of lay-up to the middle of recommission. */
-    private static boolean ashore(SeasonDates season, Month month) {
-        LocalDate day = LocalDate.of(2001, month, 15);
-        SeasonDates.Window in = season.layUpEndingFrom(day);
-        SeasonDates.Window out = season.recommissionEndingFrom(day);
-        LocalDate hauled = middle(in);
-        LocalDate launched = middle(out);
-        if (!hauled.isAfter(day)) {
-            return true;
-        }
-        return launched.isAfter(day) && launched.isBefore(hauled);
-    }
-
-    private static LocalDate middle(SeasonDates.Window w) {
-        return w.from().plusDays(ChronoUnit.DAYS.between(w.from(), w.to()) / 2);
+    /** Months of hauling and launching count as afloat: an anode is rather believed to be spent than to last. */
+    private static double afloat(Boat boat, SeasonDates season, Month month) {
+        WinterStay stay = new WinterStay(season);
+        YearMonth m = YearMonth.of(2001, month);
+        return boat.winter() == Winter.ASHORE && stay.ashore(m) && !stay.atEitherEnd(m) ? 0 : 1;
     }
 }

@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.stream.Stream;
+import sternwright.app.desk.visits.AshoreSince;
 import sternwright.app.files.SeasonFiles;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
@@ -74,7 +75,7 @@ public final class PlanSeason {
                 .min(Comparator.naturalOrder())
                 .orElse(ask.today());
         onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
-        VisitsForSeason visits = new VisitsForSeason(yard, basis);
+        VisitsForSeason visits = new VisitsForSeason(yard, basis, AshoreSince.of(files));
         List<SeasonBoat> boats = visits.all();
         remarks.addAll(visits.remarks());
         SeasonRequest request = AfterEvents.of(request(boats, published), ask.events());

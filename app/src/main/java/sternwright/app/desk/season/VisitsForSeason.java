@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.YardFiles;
@@ -41,11 +42,14 @@ final class VisitsForSeason {
     private final DueWork dues;
     private final RuleBook book;
     private final LocalDate basis;
+    private final Map<String, LocalDate> ashoreSince;
     private final List<String> remarks = new ArrayList<>();
 
-    VisitsForSeason(YardFiles files, LocalDate basis) {
+    /** The boats {@code ashoreSince} are known to stand ashore since a day. */
+    VisitsForSeason(YardFiles files, LocalDate basis, Map<String, LocalDate> ashoreSince) {
         this.files = files;
         this.basis = basis;
+        this.ashoreSince = Map.copyOf(ashoreSince);
         dues = new DueWork(files);
         book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
     }
@@ -71,17 +75,18 @@ final class VisitsForSeason {
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())));
         Use use = there(files.yard().use(boat.use()));
         BoatQuestion question = new BoatQuestion(
-                boat,
-                berth,
-                use,
-                files.yard(),
-                files.catalogue(),
-                book::forPart,
-                then,
-                due,
-                new Reasons(Figures.of(Locale.getDefault()).locale()),
-                basis,
-                HORIZON_MONTHS);
+                        boat,
+                        berth,
+                        use,
+                        files.yard(),
+                        files.catalogue(),
+                        book::forPart,
+                        then,
+                        due,
+                        new Reasons(Figures.of(Locale.getDefault()).locale()),
+                        basis,
+                        HORIZON_MONTHS)
+                .ashoreSince(ashoreSince.get(boat.id()));
         BoatAnswer answer =
                 BoatVisits.of(question).plan(SolveLimits.ofNodes(BRANCHES).withGap(GAP));
         if (answer instanceof BoatPlan plan) {

@@ -3,8 +3,10 @@ package sternwright.app.desk.visits;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import sternwright.app.desk.due.DueWork;
+import sternwright.app.files.SeasonFiles;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
@@ -23,14 +25,17 @@ public final class PlanVisits {
     private final DueWork dues;
     private final RuleBook book;
     private final Reasons reasons;
+    private final Map<String, LocalDate> ashoreSince;
 
     /**
      * Opens a yard for planning.
      *
      * @param files what the yard's folder says
+     * @param season what is said of the season: boats that stand ashore already
      * @param reader whose language and formats reasons are worded in
      */
-    public PlanVisits(YardFiles files, Locale reader) {
+    public PlanVisits(YardFiles files, SeasonFiles season, Locale reader) {
+        this.ashoreSince = AshoreSince.of(season);
         this.files = files;
         this.dues = new DueWork(files);
         this.book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
@@ -60,7 +65,8 @@ public final class PlanVisits {
                 dues.of(boat, history, today),
                 reasons,
                 today,
-                months));
+                months,
+                ashoreSince.get(boat.id())));
     }
 
     /**

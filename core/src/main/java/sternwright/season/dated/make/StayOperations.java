@@ -17,6 +17,7 @@ import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.Step;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
+import sternwright.yard.WinterStay;
 
 /** Visits to boats ashore: lift, wash and inspect, works, launch, and afloat again what wants her afloat. */
 final class StayOperations {
@@ -48,7 +49,7 @@ final class StayOperations {
         int visit = make.lean.visit(boat.id(), boat.name(), "winter ashore " + winter.years());
         int first = make.lean.half(visit, "lay-up");
         int second = make.lean.half(visit, "recommission");
-        boolean stands = !winter.ahead()
+        boolean stands = new WinterStay(make.request.yard().season()).hauledBefore(make.request.from())
                 || make.request
                         .date(boat.id(), OwnerDate.Kind.ASHORE_SINCE)
                         .filter(d -> !d.isAfter(make.request.from()))
