@@ -35,7 +35,21 @@ public final class PlanVisits {
      * @param reader whose language and formats reasons are worded in
      */
     public PlanVisits(YardFiles files, SeasonFiles season, Locale reader) {
-        this.ashoreSince = AshoreSince.of(season);
+        this(files, AshoreSince.of(season), reader);
+    }
+
+    /**
+     * Opens a yard of which nobody says which boats stand ashore already.
+     *
+     * @param files what the yard's folder says
+     * @param reader whose language and formats reasons are worded in
+     */
+    public PlanVisits(YardFiles files, Locale reader) {
+        this(files, Map.of(), reader);
+    }
+
+    private PlanVisits(YardFiles files, Map<String, LocalDate> ashoreSince, Locale reader) {
+        this.ashoreSince = ashoreSince;
         this.files = files;
         this.dues = new DueWork(files);
         this.book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
