@@ -170,7 +170,7 @@ public final class DueList {
         if (worn == null) {
             intervals.add(clauses, asked, EffectiveInterval.of(asked, facts));
         } else {
-            clauses.add(new Clause(ClauseKind.WASTAGE, worn.date(), worn.early80(), worn.late80(), 0, worn.how()));
+            clauses.add(wastage(worn));
         }
         if (occasion != null && wanted != null) {
             clauses.add(Clause.certain(ClauseKind.OCCASION, wanted.to(), 0, occasion.name()));
@@ -196,6 +196,17 @@ public final class DueList {
             case 2 -> List.of(clauses.get(0), clauses.get(1));
             default -> List.copyOf(clauses);
         };
+    }
+
+    private static Clause wastage(WearDate worn) {
+        Double lasts = worn.newLastsMonths();
+        return new Clause(
+                ClauseKind.WASTAGE,
+                worn.date(),
+                worn.early80(),
+                worn.late80(),
+                lasts == null ? 0 : Math.max(1, Math.round(lasts)),
+                worn.how());
     }
 
     private Due due(Asked asked, List<Clause> found, @Nullable Window occasion) {

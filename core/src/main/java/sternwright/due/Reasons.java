@@ -63,7 +63,7 @@ public final class Reasons {
             case OCCASION -> "occasion." + clause.detail();
             case AFTER -> clause.detail().startsWith("event:") ? "after.event" : "after.rule";
             case CONDITION -> "condition";
-            case WASTAGE -> "wastage";
+            case WASTAGE -> clause.amount() > 0 ? "wastage.again" : "wastage";
             case OPPORTUNITY -> "opportunity";
             case UNKNOWN -> "unknown";
         };

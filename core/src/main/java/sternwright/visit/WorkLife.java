@@ -72,10 +72,12 @@ final class WorkLife {
         return due.clauses().stream().filter(c -> c.kind() == kind).findFirst();
     }
 
-    /** Months from one doing to the next: as the due list found them, else the rule's own with the berth and use it is for. */
+    /** Months from one doing to the next: as the due list found them (for wear, what a new part is computed to last), else the rule's own with the berth and use it is for. */
     private double months(Due due) {
         double least = due.clauses().stream()
-                .filter(c -> c.kind() == ClauseKind.MONTHS || c.kind() == ClauseKind.LIFE)
+                .filter(c -> c.kind() == ClauseKind.MONTHS
+                        || c.kind() == ClauseKind.LIFE
+                        || c.kind() == ClauseKind.WASTAGE && c.amount() > 0)
                 .mapToDouble(Clause::amount)
                 .min()
                 .orElse(0);

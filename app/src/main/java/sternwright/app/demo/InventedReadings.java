@@ -3,6 +3,7 @@ package sternwright.app.demo;
 import java.time.LocalDate;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
@@ -28,6 +29,7 @@ final class InventedReadings {
 
     private final SplittableRandom random;
     private final double anodeLossPerYear;
+    private final Map<Part, LocalDate> firstSeen = new HashMap<>();
 
     /** Anode loss in per cent of the first mass a year, as this boat's berth and bonding have it. */
     InventedReadings(SplittableRandom random, double anodeLossPerYear) {
@@ -39,19 +41,21 @@ final class InventedReadings {
     List<TakenReading> take(Rule rule, Part part, @Nullable LocalDate newSince, LocalDate day) {
         List<TakenReading> taken = new ArrayList<>();
         for (ReadingAsked asked : rule.readings()) {
-            double value = asked.name().equals("anode-remaining") ? anode(newSince, day) : value(asked);
+            double value = asked.name().equals("anode-remaining") ? anode(part, newSince, day) : value(asked);
             if (!asked.name().equals("anode-mass")) {
                 taken.add(new TakenReading(asked.name(), rounded(value), asked.unit()));
             } else if (part.massKg() != null) {
                 taken.add(new TakenReading(
-                        asked.name(), rounded(part.massKg() * anode(newSince, day) / 100), asked.unit()));
+                        asked.name(), rounded(part.massKg() * anode(part, newSince, day) / 100), asked.unit()));
             }
         }
         return taken;
     }
 
-    private double anode(@Nullable LocalDate newSince, LocalDate day) {
-        double years = newSince == null ? 1 : ChronoUnit.DAYS.between(newSince, day) / 365.25;
+    /** An anode of unknown age was a year old when it was first looked at, and ages from there. */
+    private double anode(Part part, @Nullable LocalDate newSince, LocalDate day) {
+        LocalDate from = newSince != null ? newSince : firstSeen.computeIfAbsent(part, p -> day.minusYears(1));
+        double years = ChronoUnit.DAYS.between(from, day) / 365.25;
         double left = 100 - anodeLossPerYear * years * (0.9 + 0.2 * random.nextDouble());
         return Math.rint(Math.max(4, Math.min(98, left)));
     }

@@ -99,6 +99,15 @@ public record ProtectionSheet(
                 .orElse("");
     }
 
+    /** Mean current over the year that a new one gives. */
+    public String newCurrent(AnodeForecast f) {
+        return report.masses().stream()
+                .filter(m -> m.body().id().equals(f.body().id()))
+                .map(m -> milliamps(m.meanCurrentA()) + " mA")
+                .findFirst()
+                .orElse("");
+    }
+
     /** Water in one line. */
     public String water() {
         return report.circuit().water().words() + " of "

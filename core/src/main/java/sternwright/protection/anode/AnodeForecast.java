@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import sternwright.protection.register.BoatBody;
 
@@ -17,6 +18,8 @@ import sternwright.protection.register.BoatBody;
  * @param early80 lower end of the 80 % range
  * @param late80 upper end, null where later than computed
  * @param spent median day on which its usable share is gone, null where later
+ * @param newLastsMonths months that a new one of its kind lasts to half gone on this boat, fitted on the same day; null where it would lose
+ *     next to nothing in the time looked ahead
  * @param meanCurrentA mean current at the berth over the first year, A
  * @param median share left at the end of each month, the start first
  * @param fast the same at the high end of the demand
@@ -31,6 +34,7 @@ public record AnodeForecast(
         @Nullable LocalDate early80,
         @Nullable LocalDate late80,
         @Nullable LocalDate spent,
+        @Nullable Double newLastsMonths,
         double meanCurrentA,
         List<Double> median,
         List<Double> fast,
@@ -58,6 +62,7 @@ public record AnodeForecast(
         Wastage median = course(problem.with(calibration.demand(), calibration.loss()), months, outlook);
         Wastage fast = course(problem.with(calibration.high(), calibration.highLoss()), months, outlook);
         Wastage slow = course(problem.with(calibration.low(), calibration.lowLoss()), months, outlook);
+        Map<String, Double> asNew = AsNew.months(problem.with(calibration.demand(), calibration.loss()), months);
         List<AnodeForecast> list = new ArrayList<>();
         for (BoatBody anode : problem.atBerth().anodes()) {
             Wastage.Course m = course(median, anode);
@@ -69,6 +74,7 @@ public record AnodeForecast(
                     date(from, course(fast, anode).halfGoneMonths()),
                     date(from, course(slow, anode).halfGoneMonths()),
                     date(from, m.spentMonths()),
+                    asNew.get(anode.id()),
                     mean(m.currentAtBerthA()),
                     m.remaining(),
                     course(fast, anode).remaining(),

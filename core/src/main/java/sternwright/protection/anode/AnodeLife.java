@@ -14,6 +14,7 @@ import sternwright.boat.PartRef;
 import sternwright.due.WearDate;
 import sternwright.history.BoatHistory;
 import sternwright.protection.register.BerthWater;
+import sternwright.protection.register.BoatBody;
 import sternwright.protection.register.BoatCircuit;
 import sternwright.protection.register.CircuitCondition;
 import sternwright.protection.register.CircuitFromRegister;
@@ -23,13 +24,13 @@ import sternwright.protection.register.CircuitFromRegister;
  *
  * @param forecasts one for each anode
  * @param calibration the demand and how well it is known
- * @param findings what the weighing itself tells, such as an anode still full after a season
+ * @param stillFull anodes that lost almost nothing in their last weighed spell where they should have wasted
  * @param wastageRatios by anode, mass lost in its last weighed spell over what was foretold without any weighing
  */
 public record AnodeLife(
         List<AnodeForecast> forecasts,
         DemandCalibration calibration,
-        List<String> findings,
+        List<StillFull> stillFull,
         Map<String, Double> wastageRatios) {
     /** Months looked ahead. */
     public static final int MONTHS_AHEAD = 60;
@@ -37,9 +38,17 @@ public record AnodeLife(
     private static final double STILL_FULL = 0.95;
     private static final double SHOULD_HAVE_LOST = 0.12;
 
+    /**
+     * A full anode after a season.
+     *
+     * @param anode the anode
+     * @param words what was weighed and what was to be expected, in one sentence
+     */
+    public record StillFull(BoatBody anode, String words) {}
+
     public AnodeLife {
         forecasts = List.copyOf(forecasts);
-        findings = List.copyOf(findings);
+        stillFull = List.copyOf(stillFull);
         wastageRatios = Map.copyOf(wastageRatios);
     }
 
@@ -72,8 +81,13 @@ public record AnodeLife(
         return new AnodeLife(
                 forecasts(problem, calibration, log, today, Outlook.TO_THE_END),
                 calibration,
-                stillFull(expected),
+                stillFull(rest, expected),
                 ratios(expected));
+    }
+
+    /** What the weighing itself tells, in sentences. */
+    public List<String> findings() {
+        return stillFull.stream().map(StillFull::words).toList();
     }
 
     /** Only the days of renewal, for the due list of many boats: the same days, for less work. */
@@ -179,14 +193,17 @@ public record AnodeLife(
     }
 
     /** The last spell of each anode in which it lost almost nothing where it should have wasted. */
-    private static List<String> stillFull(Map<Weighing, Double> expected) {
-        List<String> findings = new ArrayList<>();
+    private static List<StillFull> stillFull(BoatCircuit boat, Map<Weighing, Double> expected) {
+        List<StillFull> findings = new ArrayList<>();
         expected.forEach((w, share) -> {
             if (w.leftAfter() >= STILL_FULL * w.leftBefore() && share > SHOULD_HAVE_LOST) {
-                findings.add(w.body() + " has lost almost nothing in " + Math.round(w.months()) + " months ("
-                        + Math.round(100 * w.leftBefore()) + " % then, " + Math.round(100 * w.leftAfter())
-                        + " % on " + w.to() + ") where about " + Math.round(100 * share)
-                        + " % of a new one should have gone: it is not connected, or is painted over.");
+                BoatBody anode = boat.body(w.body());
+                findings.add(new StillFull(
+                        anode,
+                        "The " + anode.name() + " has lost almost nothing in " + Math.round(w.months()) + " months ("
+                                + Math.round(100 * w.leftBefore()) + " % then, " + Math.round(100 * w.leftAfter())
+                                + " % on " + w.to() + ") where about " + Math.round(100 * share)
+                                + " % of a new one should have gone: it is not connected, or is painted over."));
             }
         });
         return findings;
@@ -204,7 +221,8 @@ public record AnodeLife(
             LocalDate half = f.halfGone();
             if (ref != null && half != null) {
                 LocalDate early = f.early80();
-                dates.put(ref, new WearDate(half, early == null ? half : early, latest(f), f.how()));
+                dates.put(
+                        ref, new WearDate(half, early == null ? half : early, latest(f), f.newLastsMonths(), f.how()));
             }
         }
         return dates;

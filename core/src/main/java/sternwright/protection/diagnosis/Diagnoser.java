@@ -80,12 +80,9 @@ public final class Diagnoser {
     }
 
     private void requireKnown(Observation o) {
-        Quantity q = o.measurement().quantity();
-        if (q == Quantity.JOINT_OHM || q == Quantity.JOINT_VOLTAGE || q == Quantity.SHORE_CURRENT) {
-            model.boat().joint(o.measurement().where());
-        } else {
-            model.boat().body(o.measurement().where());
-        }
+        Places.problem(model.boat(), o).ifPresent(p -> {
+            throw new IllegalArgumentException(p.toString());
+        });
     }
 
     private List<Weighed> weigh(List<Measurement> taken, double[] y, double[] variance) {
@@ -132,7 +129,7 @@ public final class Diagnoser {
         return new Gaussian(mean, model.slopes(sound, taken, mean), wide).logDensity(y);
     }
 
-    private static Diagnosis answer(
+    private Diagnosis answer(
             Map<Hypothesis, Double> posterior, double other, double fit, List<Diagnosis.NextMeasurement> next) {
         List<Diagnosis.Verdict> verdicts = new ArrayList<>();
         Map<String, Double> byFault = new HashMap<>();
@@ -147,11 +144,22 @@ public final class Diagnoser {
         verdicts.sort(Comparator.comparingDouble(Diagnosis.Verdict::probability).reversed());
         boolean nothing = fit < RARE || other > 0.5;
         return new Diagnosis(
-                verdicts, sound, other, nothing, fit, byFault, next, summary(verdicts, other, nothing, next));
+                verdicts,
+                sound,
+                other,
+                nothing,
+                fit,
+                byFault,
+                next,
+                summary(verdicts, other, nothing, next, model.boat()));
     }
 
     private static String summary(
-            List<Diagnosis.Verdict> verdicts, double other, boolean nothing, List<Diagnosis.NextMeasurement> next) {
+            List<Diagnosis.Verdict> verdicts,
+            double other,
+            boolean nothing,
+            List<Diagnosis.NextMeasurement> next,
+            BoatCircuit boat) {
         String what;
         if (nothing || verdicts.isEmpty()) {
             what =
@@ -170,6 +178,6 @@ public final class Diagnoser {
         }
         return next.isEmpty()
                 ? what
-                : what + " Measure next: " + next.get(0).measurement().words() + ".";
+                : what + " Measure next: " + next.get(0).measurement().words(boat) + ".";
     }
 }

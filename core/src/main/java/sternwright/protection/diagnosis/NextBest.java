@@ -73,7 +73,10 @@ final class NextBest {
         List<Measurement> all = new ArrayList<>();
         boolean shore = model.resting().shoreLead();
         for (BoatBody b : model.boat().bodies()) {
-            if (!b.onBoard() || b.areaM2() == 0) {
+            if (!b.reachable()) {
+                if (b.kind().equals("engine")) {
+                    all.add(new Measurement(Quantity.POTENTIAL_FAR, b.id(), Setting.USUAL));
+                }
                 continue;
             }
             all.add(new Measurement(Quantity.POTENTIAL_CLOSE, b.id(), Setting.USUAL));
@@ -92,6 +95,9 @@ final class NextBest {
                 if (shore) {
                     all.add(new Measurement(Quantity.SHORE_CURRENT, id, new Setting(true, true)));
                 }
+                continue;
+            }
+            if (!j.measurable()) {
                 continue;
             }
             all.add(new Measurement(Quantity.JOINT_OHM, id, Setting.USUAL));

@@ -3,31 +3,38 @@ package sternwright.protection.diagnosis;
 /** What can be measured. */
 public enum Quantity {
     /** Potential with the half cell close to a part, V against silver/silver chloride in seawater. */
-    POTENTIAL_CLOSE("potential, half cell close to the part", "V", 10),
+    POTENTIAL_CLOSE("potential of", "half cell close", "V", 10),
     /** Potential with the half cell some metres off, V. */
-    POTENTIAL_FAR("potential, half cell well away", "V", 10),
+    POTENTIAL_FAR("potential of", "half cell well away", "V", 10),
     /** Voltage across a joint under working current, V. */
-    JOINT_VOLTAGE("voltage across the joint under working current", "V", 10),
+    JOINT_VOLTAGE("voltage across", "while it works", "V", 10),
     /** Resistance of a joint, ohm; ashore, or disconnected and with both polarities. */
-    JOINT_OHM("resistance of the joint (ashore or disconnected, both polarities)", "ohm", 15),
+    JOINT_OHM("resistance of", "ashore or disconnected, both polarities", "ohm", 15),
     /** Mass an anode lost over what a sound boat's would have lost. */
-    WASTAGE_RATIO("weight of the anode: mass lost over mass expected", "", 20),
+    WASTAGE_RATIO("weight of", "mass lost over mass expected", "", 20),
     /** Direct current in the shore lead's earth, A. */
-    SHORE_CURRENT("direct current in the shore lead's earth (clamp meter)", "A", 10);
+    SHORE_CURRENT("direct current in", "clamp meter", "A", 10);
 
     private final String words;
+    private final String how;
     private final String unit;
     private final int minutes;
 
-    Quantity(String words, String unit, int minutes) {
+    Quantity(String words, String how, String unit, int minutes) {
         this.words = words;
+        this.how = how;
         this.unit = unit;
         this.minutes = minutes;
     }
 
-    /** In words. */
+    /** In words, before the name of a place: "potential of". */
     public String words() {
         return words;
+    }
+
+    /** How it is measured, in few words. */
+    public String how() {
+        return how;
     }
 
     /** Unit of the value. */

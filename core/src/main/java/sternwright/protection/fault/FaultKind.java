@@ -29,7 +29,7 @@ public enum FaultKind {
     /** Paint gone. */
     PAINT_GONE("paint gone", 0.05),
     /** More oxygen or warmer, saltier water than the berth's figures say. */
-    HOT_BERTH("hot berth", 0.05),
+    HOT_BERTH("berth takes more from the anodes than its figures say", 0.05),
     /** Direct current leaking from the boat's own battery. */
     STRAY_FROM_BOARD("stray current from the boat's battery", 0.002),
     /** Direct current arriving over the shore earth. */
@@ -46,6 +46,23 @@ public enum FaultKind {
     /** The kind in plain words. */
     public String words() {
         return words;
+    }
+
+    /**
+     * Probability at a berth known for anodes that go unusually fast: more load than the berth's figures say is then as likely as not, and
+     * current over the shore earth several times likelier; common practice, no source.
+     */
+    public double usualInHotMarina() {
+        return switch (this) {
+            case HOT_BERTH -> 0.4;
+            case STRAY_FROM_SHORE -> 0.02;
+            default -> usual;
+        };
+    }
+
+    /** Whether there may be several on a boat, so that the place has to be named. */
+    boolean ofThePlace() {
+        return this != HOT_BERTH && this != ISOLATOR_SHORT && this != STRAY_FROM_SHORE;
     }
 
     /** Probability of one such fault at one place, before any reading; from memory. */

@@ -79,6 +79,7 @@ public final class FaultList {
                 add(FaultKind.ISOLATION_LEAKS, l.id(), ohms(l, 10, 50, 250));
             }
             case SHORE_EARTH -> shoreEarth(l);
+            case ONE_PIECE -> {}
         }
     }
 
@@ -145,7 +146,7 @@ public final class FaultList {
         Map<String, String> seen = new HashMap<>();
         for (BoatBody b : boat.bodies()) {
             String g = group.getOrDefault(b.id(), b.id());
-            if (b.onBoard() && !b.anode() && !g.equals(group.get(earth)) && seen.putIfAbsent(g, b.id()) == null) {
+            if (b.reachable() && !b.anode() && !g.equals(group.get(earth)) && seen.putIfAbsent(g, b.id()) == null) {
                 List<Variant> variants = new ArrayList<>();
                 for (double amps : new double[] {0.1, 0.4, 1.5}) {
                     variants.add(new Variant(
@@ -212,7 +213,10 @@ public final class FaultList {
 
     private void add(FaultKind kind, String where, List<Variant> variants) {
         String id = kind.name().toLowerCase(Locale.ROOT).replace('_', '-') + ":" + where;
-        faults.add(
-                new Fault(id, kind, where, kind.words() + ": " + where.replace("~", " to "), kind.usual(), variants));
+        String words = kind.ofThePlace()
+                ? kind.words() + ": " + boat.words(where).replaceFirst("^isolation ", "")
+                : kind.words();
+        double prior = boat.hotMarina() ? kind.usualInHotMarina() : kind.usual();
+        faults.add(new Fault(id, kind, where, words, prior, variants));
     }
 }

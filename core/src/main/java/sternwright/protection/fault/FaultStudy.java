@@ -21,6 +21,7 @@ public final class FaultStudy {
     private static final double OVERPROTECTION_MM_PER_V = 10;
     private static final double LIFE_HALVED_MM = 0.1;
     private static final double WORTH_SAYING_MM = 0.05;
+    private static final double GONE_SOON_MM = 10;
 
     private final BoatCircuit boat;
     private final CircuitState sound;
@@ -103,24 +104,32 @@ public final class FaultStudy {
             says.add(String.format(
                     Locale.ROOT,
                     "%s goes to %.0f mV and is overprotected",
-                    worst.body().id(),
+                    "the " + worst.body().name(),
                     worst.faultyV() * 1000));
         } else if (worst.moreMmPerYear() > WORTH_SAYING_MM) {
-            says.add(String.format(
-                    Locale.ROOT,
-                    "%s rises from %.0f to %.0f mV and loses about %.1f mm a year where its paint is off",
-                    worst.body().id(),
-                    worst.soundV() * 1000,
-                    worst.faultyV() * 1000,
-                    worst.wastageMmPerYear()));
+            says.add(wastes(worst));
         }
         if (anode.body().anode() && anode.lifeRatio() < 0.8) {
             says.add(String.format(
                     Locale.ROOT,
                     "%s lasts %.0f %% of its time",
-                    anode.body().id(),
+                    "the " + anode.body().name(),
                     Math.max(1, 100 * anode.lifeRatio())));
         }
         return says.isEmpty() ? "little changes" : String.join("; ", says);
+    }
+
+    private static String wastes(FaultEffect.Part part) {
+        String how = part.wastageMmPerYear() > GONE_SOON_MM
+                ? String.format(Locale.ROOT, "more than %.0f mm a year: it is eaten through in weeks", GONE_SOON_MM)
+                : String.format(Locale.ROOT, "about %.1f mm a year", part.wastageMmPerYear());
+        return String.format(
+                Locale.ROOT,
+                "the %s moves from %.0f to %.0f mV and loses %s%s",
+                part.body().name(),
+                part.soundV() * 1000,
+                part.faultyV() * 1000,
+                how,
+                part.body().coatedShare() > 0 ? " where its paint is off" : "");
     }
 }

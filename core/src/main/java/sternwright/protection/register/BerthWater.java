@@ -22,6 +22,9 @@ public record BerthWater(double salinity, double temperatureC, double resistivit
     /** Fresh below this practical salinity (rivers, lakes; limnetic to lower oligohaline). */
     private static final double FRESH_BELOW = 1;
 
+    private static final double LEAST_SALINITY = 1e-3;
+    private static final double OPEN_SEA = 35;
+
     private static final Source TEMPERATURE = new Source(
             "no temperature of the berth is known; 15 °C is a middle figure for temperate waters",
             "",
@@ -45,14 +48,17 @@ public record BerthWater(double salinity, double temperatureC, double resistivit
      */
     public static List<BerthWater> year(Berth berth, Map<String, Double> overrides) {
         AssumedFigures figures = new AssumedFigures(overrides);
-        return Arrays.stream(Month.values()).map(m -> of(berth, m, figures)).toList();
+        List<BerthWater> year =
+                Arrays.stream(Month.values()).map(m -> of(berth, m, figures)).toList();
+        figures.requireSound(false);
+        return year;
     }
 
     static BerthWater of(Berth berth, Month month, AssumedFigures figures) {
         Water water = berth.water();
         Double known = water.temperatureC().size() == 12 ? water.temperatureC().get(month.getValue() - 1) : null;
         double t = figures.value("water.temperature-c", "water temperature", known, 15, "°C", TEMPERATURE);
-        double salinity = salinity(berth, water);
+        double salinity = salinity(berth, water, figures);
         double rho = figures.value(
                 "water.resistivity-ohm-m",
                 "resistivity of the water",
@@ -63,21 +69,21 @@ public record BerthWater(double salinity, double temperatureC, double resistivit
         return new BerthWater(Seawater.salinityOfResistivity(rho, t), t, rho);
     }
 
-    private static double salinity(Berth berth, Water water) {
+    private static double salinity(Berth berth, Water water, AssumedFigures figures) {
         Double measured = water.resistivityOhmM();
         if (measured != null) {
-            return Math.max(1e-3, Seawater.salinityOfResistivity(measured, 25));
+            return Math.max(LEAST_SALINITY, Seawater.salinityOfResistivity(measured, 25));
         }
         @Nullable Double salinity = water.salinityPsu();
         if (salinity == null) {
-            throw new IllegalArgumentException(
-                    "berth \"" + berth.id()
-                            + "\" says neither salinity nor resistivity of its water, so no current can be computed. "
-                            + "Write one of them into berths.yaml: the open sea has salinity 35, a river resistivity 10 to 100 ohm m.");
+            figures.refuse(new RegisterProblem(
+                    RegisterProblem.About.BERTH,
+                    berth.id(),
+                    "it says neither salinity nor resistivity of its water, so no current can be computed",
+                    "one of them",
+                    "The open sea has salinity 35, a river a resistivity of 10 to 100 ohm m."));
+            return OPEN_SEA;
         }
-        if (salinity <= 0) {
-            return 1e-3;
-        }
-        return salinity;
+        return Math.max(LEAST_SALINITY, salinity);
     }
 }

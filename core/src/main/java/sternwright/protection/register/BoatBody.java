@@ -30,6 +30,16 @@ public record BoatBody(
         return metal.alloy() != null;
     }
 
+    /** Whether a half cell can be hung close to it; the metal of engine and passages is felt only through the hoses. */
+    public boolean reachable() {
+        return onBoard() && areaM2 > 0 && !kind.equals("engine") && !inside();
+    }
+
+    /** Whether it is the inside of a drive, which no anode outside reaches well. */
+    public boolean inside() {
+        return kind.equals(RawWaterPath.INSIDE);
+    }
+
     /** Whether it is part of the boat and not of the marina. */
     public boolean onBoard() {
         return !kind.equals("marina");

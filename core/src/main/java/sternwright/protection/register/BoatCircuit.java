@@ -14,6 +14,7 @@ import sternwright.protection.circuit.Circuit;
  * @param bodies what the bodies are, in the order of the circuit
  * @param joints what the links are, in the order of the circuit
  * @param assumptions every figure that the register did not give
+ * @param hotMarina whether the berth is known for anodes that go unusually fast
  */
 public record BoatCircuit(
         Circuit circuit,
@@ -21,7 +22,8 @@ public record BoatCircuit(
         CircuitCondition condition,
         List<BoatBody> bodies,
         List<BoatJoint> joints,
-        List<Assumption> assumptions) {
+        List<Assumption> assumptions,
+        boolean hotMarina) {
     public BoatCircuit {
         bodies = List.copyOf(bodies);
         joints = List.copyOf(joints);
@@ -41,6 +43,21 @@ public record BoatCircuit(
         return bodies.stream().filter(b -> ref.equals(b.ref())).findFirst();
     }
 
+    /** A body or joint as one says it; the name itself where the circuit has none of it. */
+    public String words(String where) {
+        for (BoatBody b : bodies) {
+            if (b.id().equals(where)) {
+                return b.name();
+            }
+        }
+        for (BoatJoint j : joints) {
+            if (j.link().id().equals(where)) {
+                return j.name();
+            }
+        }
+        return where;
+    }
+
     /** What a link is; fails for an unknown name. */
     public BoatJoint joint(String id) {
         return joints.stream()
@@ -56,6 +73,6 @@ public record BoatCircuit(
 
     /** The same boat with another circuit of the same bodies and links, such as one with a fault. */
     public BoatCircuit with(Circuit changed) {
-        return new BoatCircuit(changed, water, condition, bodies, joints, assumptions);
+        return new BoatCircuit(changed, water, condition, bodies, joints, assumptions, hotMarina);
     }
 }

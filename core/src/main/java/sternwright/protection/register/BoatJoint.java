@@ -11,10 +11,17 @@ import sternwright.protection.circuit.Link;
  * @param registered whether the register names it; else the arrangement has it by nature
  */
 public record BoatJoint(Link link, String name, Kind kind, boolean registered) {
+    /** Whether one can put a meter across it. */
+    public boolean measurable() {
+        return kind != Kind.ONE_PIECE;
+    }
+
     /** Kinds of joint. */
     public enum Kind {
         /** An anode's bolt, strap or clamp. */
         ANODE_JOINT,
+        /** No joint: two sides of one piece of metal. */
+        ONE_PIECE,
         /** A shaft, spline, bearing or flange that carries current by nature. */
         SHAFT_LINE,
         /** A brush on a shaft. */

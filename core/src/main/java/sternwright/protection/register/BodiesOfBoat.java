@@ -2,7 +2,6 @@ package sternwright.protection.register;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Boat;
@@ -13,6 +12,7 @@ import sternwright.boat.Part;
 import sternwright.boat.PartCatalogue;
 import sternwright.boat.PartKind;
 import sternwright.boat.PartRef;
+import sternwright.finding.NearestName;
 import sternwright.finding.Source;
 import sternwright.finding.Standing;
 import sternwright.protection.circuit.Body;
@@ -35,7 +35,7 @@ final class BodiesOfBoat {
             "oxygen limit of a turning propeller about five times that of a still one; NRL corrosion models give 0.22 to 0.27 A/m2 still, hardly moved by temperature",
             "",
             Standing.FROM_MEMORY);
-    private static final Source PASSAGE =
+    private static final Source TO_THE_SEA =
             new Source("hose of 38 mm bore and 0.6 m between the engine's metal and the sea", "", Standing.FROM_MEMORY);
     private static final Source PILING = new Source(
             "steel piling and neighbours on the same earth: 150 m2 bare, 0.008 ohm in water of 0.2 ohm m",
@@ -51,13 +51,17 @@ final class BodiesOfBoat {
     private final double breakdown;
     final List<Body> bodies = new ArrayList<>();
     final List<BoatBody> meanings = new ArrayList<>();
+    final List<RawWaterPath> rawWater = new ArrayList<>();
+    private final PartNames names;
 
     BodiesOfBoat(
             PartCatalogue kinds,
             MetalCatalogue metals,
             AssumedFigures figures,
             BerthWater water,
-            CircuitCondition condition) {
+            CircuitCondition condition,
+            PartNames names) {
+        this.names = names;
         this.kinds = kinds;
         this.metals = metals;
         this.figures = figures;
@@ -91,6 +95,10 @@ final class BodiesOfBoat {
 
     private static boolean isMetal(HullMaterial material) {
         return material == HullMaterial.STEEL || material == HullMaterial.ALUMINIUM;
+    }
+
+    private String name(Installation i, Part p, PartKind kind) {
+        return names.of(i, p, kind);
     }
 
     private void add(Installation i, Part p) {
@@ -137,7 +145,7 @@ final class BodiesOfBoat {
         String painted = anode && p.conditions().contains("painted") ? "painted" : "";
         double bare = painted.isEmpty() ? 1 - coated + coated * breakdown : 0.05;
         add(
-                new BoatBody(id, ref, kind.name(), kind.id(), metal, area, mass, coated),
+                new BoatBody(id, ref, name(i, p, kind), kind.id(), metal, area, mass, coated),
                 bare,
                 WaterResistance.compact(water.resistivityOhmM(), area));
     }
@@ -146,26 +154,33 @@ final class BodiesOfBoat {
         PartRef ref = new PartRef(i.id(), p.id());
         String id = ref.toString();
         boolean direct = i.cooling() == Cooling.RAW_WATER;
-        @Nullable Metal metal = metal(id, direct ? p.metal() : "bronze", direct ? kind.usualMetal() : "bronze");
+        @Nullable Metal metal = metal(id, direct ? p.metal() : null, direct ? kind.usualMetal() : "bronze");
         if (metal == null || i.cooling() == Cooling.KEEL) {
-            addDryEngine(id, ref, kind);
+            addDryEngine(id, ref, name(i, p, kind));
             return;
         }
         double area = area(id, direct ? p.wettedAreaM2() : null, direct ? 0.3 : 0.15);
-        double passage = figures.value(
-                id + ".water-ohm",
-                "resistance of the raw-water passage from " + id + " to the sea",
-                null,
-                WaterResistance.column(water.resistivityOhmM(), 0.6, 0.038),
-                "ohm",
-                PASSAGE);
-        String name = direct ? kind.name() : kind.name() + " (raw-water side of its cooler)";
-        add(new BoatBody(id, ref, name, kind.id(), metal, area, null, 0), 1, passage);
+        String name = name(i, p, kind);
+        RawWaterPath path = RawWaterPath.of(i, id, names, kinds, metals, figures, water);
+        double ohm = path != null
+                ? path.hoseOhm() + path.passageOhm()
+                : figures.value(
+                        id + ".water-ohm",
+                        "resistance of the raw-water passage from " + id + " to the sea",
+                        null,
+                        WaterResistance.column(water.resistivityOhmM(), 0.6, 0.038),
+                        "ohm",
+                        TO_THE_SEA);
+        add(new BoatBody(id, ref, name, kind.id(), metal, area, null, 0), 1, ohm);
+        if (path != null) {
+            add(path.inside(), 1, path.passageOhm());
+            rawWater.add(path);
+        }
     }
 
-    private void addDryEngine(String id, PartRef ref, PartKind kind) {
+    private void addDryEngine(String id, PartRef ref, String name) {
         Metal iron = metals.metal("cast-iron");
-        add(new BoatBody(id, ref, kind.name() + " (no raw water in it)", kind.id(), iron, 0, null, 0), 1, 0);
+        add(new BoatBody(id, ref, name + " (no raw water in it)", "engine", iron, 0, null, 0), 1, 0);
     }
 
     private void addHull(Boat boat, HullMaterial material) {
@@ -180,7 +195,7 @@ final class BodiesOfBoat {
                 new BoatBody(
                         HULL,
                         null,
-                        material.name().toLowerCase(Locale.ROOT) + " hull",
+                        (material == HullMaterial.STEEL ? "steel" : "aluminium") + " hull",
                         HULL,
                         metal,
                         area,
@@ -205,17 +220,12 @@ final class BodiesOfBoat {
     }
 
     private double area(String id, @Nullable Double known, double usual) {
-        double area = figures.value(id + ".area-m2", "wetted area of " + id, known, usual, "m2", PartDefaults.SIZE);
-        if (!(area >= 0) || Double.isInfinite(area)) {
-            throw new IllegalArgumentException("wetted area of " + id + " is " + area
-                    + " m2: write a number of zero or more into the boat's file");
-        }
-        return area;
+        return figures.value(id + ".area-m2", "wetted area of " + id, known, usual, "m2", PartDefaults.SIZE);
     }
 
     private @Nullable Metal metal(String id, @Nullable String given, @Nullable String usual) {
         if (given != null) {
-            return metals.metal(given);
+            return known(id, given);
         }
         if (usual == null) {
             return null;
@@ -231,8 +241,26 @@ final class BodiesOfBoat {
         return metal;
     }
 
+    private @Nullable Metal known(String id, String metal) {
+        if (metals.knows(metal)) {
+            return metals.metal(metal);
+        }
+        List<String> all = metals.metals().stream().map(Metal::id).toList();
+        figures.refuse(new RegisterProblem(
+                RegisterProblem.About.BOAT,
+                id,
+                "no metal or alloy \"" + metal + "\" in the catalogue",
+                "one of " + String.join(", ", all),
+                NearestName.of(metal, all)
+                        .map(n -> "Did you mean \"" + n + "\"?")
+                        .orElse("")));
+        return null;
+    }
+
     private void add(BoatBody meaning, double bare, double waterOhm) {
-        double r = meaning.kind().equals(MARINA) || meaning.kind().equals("engine")
+        double r = meaning.kind().equals(MARINA)
+                        || meaning.kind().equals("engine")
+                        || meaning.kind().equals(RawWaterPath.INSIDE)
                 ? waterOhm
                 : figures.value(
                         meaning.id() + ".water-ohm",

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
 import org.jspecify.annotations.Nullable;
@@ -122,7 +121,7 @@ final class JointsOfBoat {
             }
             case SHAFT -> shaftLine(i);
         }
-        anodes(i);
+        anodes(boat, i);
         bonded(boat, i);
     }
 
@@ -135,8 +134,13 @@ final class JointsOfBoat {
         }
         boolean brush = i.parts().stream().anyMatch(p -> p.kind().equals("shaft-brush"));
         if (brush) {
-            double ohm =
-                    figures.value(i.id() + "/shaft-brush.ohm", "shaft brush of " + i.id(), null, 0.005, "ohm", BRUSH);
+            double ohm = figures.value(
+                    i.id() + "/shaft-brush.ohm",
+                    "resistance of the shaft brush of " + i.id(),
+                    null,
+                    0.005,
+                    "ohm",
+                    BRUSH);
             addLink(shaft, engine, Kind.SHAFT_BRUSH, ohm);
         } else {
             double ohm = figures.value(
@@ -151,21 +155,21 @@ final class JointsOfBoat {
     }
 
     /** Every anode sits on its parent, or on the part of its name. */
-    private void anodes(Installation i) {
+    private void anodes(Boat boat, Installation i) {
         for (Part p : i.parts()) {
             String id = i.id() + "/" + p.id();
             BoatBody anode = bodies.get(id);
             if (anode == null || !anode.anode()) {
                 continue;
             }
-            String carrier = carrier(i, p);
+            String carrier = carrier(boat, i, p);
             if (carrier != null) {
                 addLink(carrier, id, Kind.ANODE_JOINT, jointOhm(carrier, id, Kind.ANODE_JOINT, 0.002));
             }
         }
     }
 
-    private @Nullable String carrier(Installation i, Part anode) {
+    private @Nullable String carrier(Boat boat, Installation i, Part anode) {
         String parent = anode.parentId();
         if (parent != null && bodies.containsKey(i.id() + "/" + parent)) {
             return i.id() + "/" + parent;
@@ -177,7 +181,8 @@ final class JointsOfBoat {
                 return found;
             }
         }
-        return bodies.containsKey(BodiesOfBoat.HULL) ? BodiesOfBoat.HULL : find(i, "engine");
+        String hull = hull(boat);
+        return hull != null ? hull : find(i, "engine");
     }
 
     /** Where a hull anode or an earth plate shows that there is a bonding system, brackets, rudder and plate are on it. */
@@ -189,8 +194,11 @@ final class JointsOfBoat {
             join(i, "earth-plate", "engine", Kind.BONDING, 0.02);
             return;
         }
+        String engine = find(i, "engine");
         for (String kind : List.of("bracket", "rudder", "earth-plate", "keel-cooler")) {
-            join(i, kind, "engine", Kind.BONDING, 0.02);
+            for (String part : engine == null ? List.<String>of() : all(i, kind)) {
+                addLink(part, engine, Kind.BONDING, jointOhm(part, engine, Kind.BONDING, 0.02));
+            }
         }
     }
 
@@ -260,8 +268,16 @@ final class JointsOfBoat {
         }
     }
 
-    boolean has(String body) {
-        return bodies.containsKey(body);
+    /** The metal hull: plating of the register, else the whole hull; null where the hull is no metal. */
+    @Nullable
+    String hull(Boat boat) {
+        for (Installation i : boat.installations()) {
+            String plating = find(i, "hull-plating");
+            if (plating != null) {
+                return plating;
+            }
+        }
+        return bodies.containsKey(BodiesOfBoat.HULL) ? BodiesOfBoat.HULL : null;
     }
 
     private BoatBody body(String id) {
@@ -270,6 +286,15 @@ final class JointsOfBoat {
             throw new IllegalStateException("no body " + id);
         }
         return body;
+    }
+
+    /** Every body of a kind in an installation. */
+    List<String> all(Installation i, String kind) {
+        return i.parts().stream()
+                .filter(p -> p.kind().equals(kind))
+                .map(p -> i.id() + "/" + p.id())
+                .filter(bodies::containsKey)
+                .toList();
     }
 
     /** First body of a kind in an installation; folding propellers count as propellers, older pods as pods. */
@@ -291,15 +316,26 @@ final class JointsOfBoat {
     }
 
     private String name(String a, String b, Kind kind) {
-        String what = switch (kind) {
-            case ANODE_JOINT -> "anode joint";
-            case SHAFT_LINE -> "shaft line";
-            case SHAFT_BRUSH -> "shaft brush";
-            case BONDING -> "bond";
-            case ISOLATION -> "isolation";
+        String from = body(a).name();
+        String to = body(b).name();
+        return switch (kind) {
+            case ANODE_JOINT -> body(b).anode() ? "joint of the " + to : "joint of the " + from;
+            case SHAFT_LINE -> "shaft line between the " + from + " and the " + to;
+            case SHAFT_BRUSH -> "brush between the " + from + " and the " + to;
+            case BONDING -> "bond between the " + from + " and the " + to;
+            case ISOLATION -> "isolation between the " + from + " and the " + to;
             case SHORE_EARTH -> "shore earth";
-            case BATTERY_NEGATIVE -> "battery negative";
+            case BATTERY_NEGATIVE -> "battery negative between the " + from + " and the " + to;
+            case ONE_PIECE -> "the metal of the " + from;
         };
-        return String.format(Locale.ROOT, "%s %s to %s", what, a, b);
+    }
+
+    /** Inside and outside of a drive are one piece of metal. */
+    void insideOfDrive(RawWaterPath path) {
+        String inside = path.inside().id();
+        if (bodies.containsKey(path.outside()) && bodies.containsKey(inside)) {
+            Link link = new Link.Resistor(id(path.outside(), inside), path.outside(), inside, 0);
+            add(new BoatJoint(link, name(path.outside(), inside, Kind.ONE_PIECE), Kind.ONE_PIECE, false));
+        }
     }
 }

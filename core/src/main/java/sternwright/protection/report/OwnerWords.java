@@ -1,11 +1,9 @@
 package sternwright.protection.report;
 
 import java.time.LocalDate;
-import java.time.Month;
-import java.time.format.TextStyle;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import sternwright.finding.Severity;
@@ -24,7 +22,7 @@ final class OwnerWords {
         words.add(anodes(life));
         words.addAll(life.findings());
         if (diagnosis != null) {
-            words.add("The readings taken: " + diagnosis.summary());
+            words.add("What was read and weighed: " + diagnosis.summary());
         }
         return words;
     }
@@ -37,68 +35,58 @@ final class OwnerWords {
         }
         StringBuilder s = new StringBuilder("By calculation ");
         if (!under.isEmpty()) {
-            s.append(list(under))
+            s.append(PlainList.of(under, false))
                     .append(under.size() == 1 ? " is" : " are")
                     .append(" not fully protected at the berth");
         }
         if (!over.isEmpty()) {
             s.append(under.isEmpty() ? "" : ", and ")
-                    .append(list(over))
+                    .append(PlainList.of(over, false))
                     .append(over.size() == 1 ? " gets" : " get")
                     .append(" more protection than is good for the metal");
         }
-        return s.append(". What that means and what to do stands below.").toString();
+        return s.append(".").toString();
     }
 
     private static List<String> named(List<PartLine> parts, Protection state) {
         return parts.stream()
+                .filter(p -> !p.body().inside())
                 .filter(p -> p.atBerth().state() == state && p.atBerth().severity() != Severity.FINE)
-                .map(p -> "the " + p.body().name()
-                        + (several(parts) ? " (" + p.body().id() + ")" : ""))
+                .map(p -> "the " + p.body().name())
                 .distinct()
                 .toList();
-    }
-
-    private static boolean several(List<PartLine> parts) {
-        return parts.stream()
-                        .map(p -> p.body().id().replaceFirst("/.*", ""))
-                        .distinct()
-                        .count()
-                > 1;
-    }
-
-    private static String list(List<String> names) {
-        return names.size() == 1
-                ? names.get(0)
-                : String.join(", ", names.subList(0, names.size() - 1)) + " and " + names.get(names.size() - 1);
     }
 
     private static String anodes(AnodeLife life) {
         if (life.forecasts().isEmpty()) {
             return "The register knows no anode on this boat. Bare metal under water without one wastes.";
         }
-        return ReportWriter.first(life)
-                .map(OwnerWords::renewal)
-                .orElse("None of the anodes will be half gone within five years.");
+        List<AnodeForecast> due = life.forecasts().stream()
+                .filter(f -> f.halfGone() != null)
+                .sorted(Comparator.comparing(f -> Objects.requireNonNull(f.halfGone())))
+                .toList();
+        long now = due.stream()
+                .filter(f -> !Objects.requireNonNull(f.halfGone()).isAfter(f.from()))
+                .count();
+        if (now > 0) {
+            return (now == life.forecasts().size()
+                            ? "All its anodes are"
+                            : now == 1 ? "One anode is" : now + " anodes are")
+                    + " half gone or more and to be renewed now.";
+        }
+        return due.isEmpty() ? "None of the anodes will be half gone within five years." : renewal(due.get(0));
     }
 
     private static String renewal(AnodeForecast f) {
         LocalDate half = Objects.requireNonNull(f.halfGone());
-        if (!half.isAfter(f.from())) {
-            return "The " + f.body().name() + " is half gone or more and is to be renewed now.";
-        }
         LocalDate early = f.early80() == null ? half : f.early80();
         LocalDate late = f.late80();
-        return "The first anode to renew is the " + f.body().name() + ", about " + month(half) + " (between "
-                + month(early) + " and "
-                + (late == null ? "later than five years ahead" : month(late))
+        return "The first anode to renew is the " + f.body().name() + ", about " + PlainList.month(half) + " (between "
+                + PlainList.month(early) + " and "
+                + (late == null ? "later than five years ahead" : PlainList.month(late))
                 + "); it is renewed when half gone, and it is "
                 + (f.how().startsWith("measured")
                         ? "foretold from its own weight."
                         : "foretold by calculation until it has been weighed.");
-    }
-
-    private static String month(LocalDate day) {
-        return Month.from(day).getDisplayName(TextStyle.FULL, Locale.UK) + " " + day.getYear();
     }
 }

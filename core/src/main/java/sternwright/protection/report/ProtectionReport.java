@@ -26,9 +26,11 @@ import sternwright.protection.solver.CircuitState;
  * @param alloy alloy that suits the water
  * @param masses mass each anode would need to last the wanted time to half
  * @param faults every single fault, worst first
- * @param diagnosis what the readings say; null without readings
+ * @param diagnosis what readings and weighings say; null without any
+ * @param measureNext what to measure next, most telling first
  * @param pocket pocket formulas beside the network
- * @param owner plain words for the owner
+ * @param owner how the boat stands, in plain words for the owner
+ * @param advice what to do about it, most pressing first
  */
 public record ProtectionReport(
         Boat boat,
@@ -42,8 +44,10 @@ public record ProtectionReport(
         List<RequiredMass> masses,
         List<FaultEffect> faults,
         @Nullable Diagnosis diagnosis,
+        List<Diagnosis.NextMeasurement> measureNext,
         List<PocketCheck> pocket,
-        List<String> owner) {
+        List<String> owner,
+        List<Advice> advice) {
     /** Copies the lists. */
     public ProtectionReport {
         parts = List.copyOf(parts);
@@ -51,5 +55,7 @@ public record ProtectionReport(
         faults = List.copyOf(faults);
         pocket = List.copyOf(pocket);
         owner = List.copyOf(owner);
+        measureNext = List.copyOf(measureNext);
+        advice = List.copyOf(advice);
     }
 }

@@ -1,11 +1,9 @@
 package sternwright.protection.report;
 
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import java.util.Objects;
-import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import sternwright.protection.anode.AlloyChoice;
 import sternwright.protection.anode.AnodeForecast;
 import sternwright.protection.anode.AnodeLife;
@@ -22,6 +20,7 @@ import sternwright.protection.fault.FaultStudy;
 import sternwright.protection.judgement.PotentialJudge;
 import sternwright.protection.metal.AnodeAlloy;
 import sternwright.protection.metal.Metal;
+import sternwright.protection.metal.MetalCatalogue;
 import sternwright.protection.register.BoatBody;
 import sternwright.protection.register.BoatCircuit;
 import sternwright.protection.register.CircuitCondition;
@@ -33,9 +32,6 @@ import sternwright.protection.water.WaterResistance;
 
 /** Writes the protection report of a boat. */
 public final class ReportWriter {
-    /** An anode below this share is renewed now; the little it still gives says nothing about the mass it should have. */
-    private static final double RENEW_AT = 0.5;
-
     private final CircuitFromRegister builder;
 
     /** Writes with the catalogues of this builder. */
@@ -57,8 +53,12 @@ public final class ReportWriter {
         List<PartLine> parts = parts(rest, state, CircuitSolver.solve(run.circuit()));
         AnodeLife life = AnodeLife.of(
                 builder, request.boat(), request.berth(), now, request.year(), request.history(), request.today());
-        Diagnosis diagnosis = request.observations().isEmpty() ? null : diagnose(request, rest, life);
+        List<Observation> readings = readings(request, life);
+        Diagnosis diagnosis = new Diagnoser(rest, FaultList.of(rest)).diagnose(readings);
         boolean aluminium = rest.bodies().stream().anyMatch(b -> b.metal().family() == Metal.Family.ALUMINIUM);
+        AlloyChoice alloy = AlloyChoice.of(rest.water().salinity(), aluminium);
+        @Nullable Diagnosis found = readings.isEmpty() ? null : diagnosis;
+        Metal suited = MetalCatalogue.standard().metal(alloy.metalId());
         return new ProtectionReport(
                 request.boat(),
                 request.berth(),
@@ -67,20 +67,28 @@ public final class ReportWriter {
                 state,
                 parts,
                 life,
-                AlloyChoice.of(rest.water().salinity(), aluminium),
-                life.forecasts().stream()
-                        .filter(f -> f.remainingNow() > RENEW_AT)
-                        .map(f -> RequiredMass.of(
-                                f.body(), f.meanCurrentA(), 1, rest.water().temperatureC()))
-                        .toList(),
+                alloy,
+                masses(request, rest, life),
                 FaultStudy.of(rest),
-                diagnosis,
+                found,
+                diagnosis.next(),
                 pocket(rest, state, life),
-                OwnerWords.of(parts, life, diagnosis));
+                OwnerWords.of(parts, life, found),
+                new Adviser(rest, request.berth(), parts, life, suited, request.today()).all(found));
+    }
+
+    private static List<RequiredMass> masses(ReportRequest request, BoatCircuit rest, AnodeLife life) {
+        return life.forecasts().stream()
+                .map(f -> RequiredMass.of(
+                        f.body(),
+                        f.newLastsMonths(),
+                        request.wantedYears(),
+                        rest.water().temperatureC()))
+                .toList();
     }
 
     /** The readings, and the last weighing of each anode where no reading says the same already. */
-    private static Diagnosis diagnose(ReportRequest request, BoatCircuit rest, AnodeLife life) {
+    private static List<Observation> readings(ReportRequest request, AnodeLife life) {
         List<Observation> all = new ArrayList<>(request.observations());
         life.wastageRatios().forEach((anode, ratio) -> {
             boolean given = all.stream()
@@ -90,7 +98,7 @@ public final class ReportWriter {
                 all.add(Observation.of(new Measurement(Quantity.WASTAGE_RATIO, anode, Setting.USUAL), ratio));
             }
         });
-        return new Diagnoser(rest, FaultList.of(rest)).diagnose(all);
+        return all;
     }
 
     private static List<PartLine> parts(BoatCircuit rest, CircuitState state, CircuitState running) {
@@ -122,14 +130,16 @@ public final class ReportWriter {
             Body body = boat.circuit().body(a.id());
             BodyState s = state.body(a.id());
             checks.add(new PocketCheck(
-                    "resistance of " + a.id() + " to the water",
+                    "resistance of the " + a.name() + " to the water",
                     String.format(Locale.ROOT, "R = 0.315 rho / sqrt(A) = 0.315 x %.3f / sqrt(%.3f)", rho, a.areaM2()),
                     WaterResistance.compact(rho, a.areaM2()),
                     body.waterOhm(),
                     "ohm"));
-            if (boat.circuit().mutualResistances().isEmpty() && body.waterOhm() > 0) {
+            boolean shared = boat.circuit().mutualResistances().stream()
+                    .anyMatch(m -> m.a().equals(a.id()) || m.b().equals(a.id()));
+            if (!shared && body.waterOhm() > 0) {
                 checks.add(new PocketCheck(
-                        "current of " + a.id(),
+                        "current of the " + a.name(),
                         String.format(
                                 Locale.ROOT,
                                 "I = (V far - V close) / R = (%.3f - %.3f) / %.3f",
@@ -161,18 +171,11 @@ public final class ReportWriter {
         }
         double capacity = alloy.capacityAhPerKg(temperatureC);
         checks.add(new PocketCheck(
-                "months that " + f.body().id() + " takes to lose a quarter",
+                "months that the " + f.body().name() + " takes to lose a quarter",
                 String.format(
                         Locale.ROOT, "t = M u eps / I = %.2f x 0.25 x %.0f / %.4f / 730", mass, capacity, current),
                 mass * 0.25 * capacity / current / 730,
                 half,
                 "months"));
-    }
-
-    /** First anode to be half gone, if any will be in the time looked ahead. */
-    static Optional<AnodeForecast> first(AnodeLife life) {
-        return life.forecasts().stream()
-                .filter(f -> f.halfGone() != null)
-                .min(Comparator.comparing(f -> Objects.requireNonNull(f.halfGone())));
     }
 }

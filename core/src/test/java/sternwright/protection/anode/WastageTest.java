@@ -256,11 +256,33 @@ class WastageTest {
     }
 
     @Test
-    void requiredMassShowsItsFormula() {
+    void requiredMassShowsItsFormulaAndGoesByHowLongANewOneLasts() {
         WastageProblem p = problem(ShorePower.NONE, BoatYear.atBerth());
-        RequiredMass m = RequiredMass.of(p.atBerth().body(ANODE), 0.05, 1, 15);
-        assertEquals(0.05 * 8760 / (0.5 * 780), m.massKg(), 1e-9);
+        // A zinc anode of 0.8 kg half gone in 8 months gives 0.4 x 780 / 5840 h; for a year it takes half as much
+        // again.
+        RequiredMass m = RequiredMass.of(p.atBerth().body(ANODE), 8.0, 1, 15);
+        assertEquals(0.4 * 780 / 5840, m.meanCurrentA(), 1e-12);
+        assertEquals(1.2, m.massKg(), 1e-9);
         assertTrue(m.words().contains("8760"));
+        assertEquals(2.4, RequiredMass.of(p.atBerth().body(ANODE), 8.0, 2, 15).massKg(), 1e-9);
+    }
+
+    @Test
+    void aWornAnodeIsToldHowLongANewOneLasts() {
+        WastageProblem p = problem(ShorePower.NONE, BoatYear.atBerth());
+        LocalDate day = LocalDate.of(2026, 4, 1);
+        AnodeForecast worn = only(p.from(4, Map.of(ANODE, 0.25)), day);
+        AnodeForecast fresh = only(p.from(4, Map.of()), day);
+        assertEquals(day, worn.halfGone());
+        double lasts = Objects.requireNonNull(worn.newLastsMonths());
+        LocalDate half = Objects.requireNonNull(fresh.halfGone());
+        assertEquals(lasts, java.time.temporal.ChronoUnit.DAYS.between(day, half) / 30.4375, 0.05);
+    }
+
+    private static AnodeForecast only(WastageProblem problem, LocalDate day) {
+        List<AnodeForecast> all = AnodeForecast.of(problem, DemandCalibration.none(), day, 60, Outlook.TO_THE_END);
+        assertEquals(1, all.size());
+        return all.get(0);
     }
 
     @Test

@@ -7,10 +7,14 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.time.Month;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import sternwright.boat.Berth;
 import sternwright.boat.ShorePower;
+import sternwright.protection.fault.Fault;
 import sternwright.protection.fault.FaultKind;
 import sternwright.protection.fault.FaultList;
 import sternwright.protection.register.BoatCircuit;
@@ -35,7 +39,7 @@ class DiagnoserTest {
                 .filter(e -> e.getKey()
                         .startsWith(
                                 kind.name().toLowerCase(java.util.Locale.ROOT).replace('_', '-') + ":"))
-                .mapToDouble(java.util.Map.Entry::getValue)
+                .mapToDouble(Map.Entry::getValue)
                 .sum();
     }
 
@@ -82,6 +86,57 @@ class DiagnoserTest {
                 List.of(read("main/leg", -0.20), read("main/propeller", -1.20), read("main/leg-anode", -0.50)));
         assertTrue(d.nothingExplains(), d.summary());
         assertTrue(d.summary().startsWith("Nothing on the list explains"));
+    }
+
+    @Test
+    void twoFaultsAtOnceAreFoundTogether() {
+        // Leg joined to the engine, and the anode's joint open: the readings are computed from the boat with both.
+        Map<FaultKind, Fault> faults = new EnumMap<>(FaultKind.class);
+        FaultList.of(BOAT).forEach(f -> faults.putIfAbsent(f.kind(), f));
+        Hypothesis both = new Hypothesis(
+                List.of(faults.get(FaultKind.ISOLATION_BRIDGED), faults.get(FaultKind.ANODE_LOOSE)), 0.001);
+        List<Measurement> taken = List.of(
+                close("main/leg"),
+                close("main/propeller"),
+                close("main/leg-anode"),
+                new Measurement(Quantity.JOINT_OHM, "main/leg~main/engine", Setting.USUAL));
+        double[] values = new BoatModel(BOAT).at(Case.of(both).get(0), taken, new double[Unknowns.ALL]);
+        List<Observation> readings = new ArrayList<>();
+        for (int m = 0; m < values.length; m++) {
+            boolean ohm = taken.get(m).quantity() == Quantity.JOINT_OHM;
+            readings.add(Observation.of(taken.get(m), ohm ? Math.pow(10, values[m]) : values[m]));
+        }
+        Diagnosis d = DIAGNOSER.diagnose(readings);
+        assertTrue(same(d.verdicts().get(0).hypothesis(), both), d.summary());
+        assertFalse(d.nothingExplains());
+    }
+
+    @Test
+    void aBerthKnownForFastAnodesRaisesTheOddsOfAHotBerth() {
+        Berth calm = ProtectionBoats.sea(ShorePower.NONE);
+        Berth hot = new Berth(
+                calm.id(), calm.name(), calm.latitudeDeg(), calm.water(), null, null, true, calm.shorePower());
+        BoatCircuit there =
+                ProtectionBoats.circuit(ProtectionBoats.saildrive(), hot, CircuitCondition.atBerth(Month.JULY));
+        Diagnoser atHot = new Diagnoser(there, FaultList.of(there));
+        List<Observation> fast =
+                List.of(Observation.of(new Measurement(Quantity.WASTAGE_RATIO, "main/leg-anode", Setting.USUAL), 2.2));
+        assertTrue(probability(atHot.diagnose(List.of()), FaultKind.HOT_BERTH)
+                > 4 * probability(DIAGNOSER.diagnose(List.of()), FaultKind.HOT_BERTH));
+        double calmly = probability(DIAGNOSER.diagnose(fast), FaultKind.HOT_BERTH);
+        double hotly = probability(atHot.diagnose(fast), FaultKind.HOT_BERTH);
+        assertTrue(hotly > calmly + 0.2, calmly + " and " + hotly);
+    }
+
+    @Test
+    void aPlaceThatCannotBeReadIsSaidWithTheNearestThatCan() {
+        Places.Problem p = Places.problem(BOAT, read("main/leg-anod", -1.0)).orElseThrow();
+        assertEquals("Perhaps \"main/leg-anode\" is meant.", p.advice());
+        Places.Problem leg = Places.problem(
+                        BOAT, Observation.of(new Measurement(Quantity.WASTAGE_RATIO, "main/leg", Setting.USUAL), 1.5))
+                .orElseThrow();
+        assertEquals("an anode", leg.expected());
+        assertTrue(Places.problem(BOAT, read("main/leg", -0.9)).isEmpty());
     }
 
     @Test

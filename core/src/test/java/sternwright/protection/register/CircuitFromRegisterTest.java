@@ -21,6 +21,7 @@ import sternwright.boat.PartRef;
 import sternwright.boat.ShorePower;
 import sternwright.boat.Water;
 import sternwright.protection.circuit.Link;
+import sternwright.protection.circuit.MutualResistance;
 import sternwright.protection.solver.CircuitSolver;
 import sternwright.protection.solver.CircuitState;
 
@@ -134,6 +135,98 @@ class CircuitFromRegisterTest {
                         ProtectionBoats.sea(ShorePower.NONE),
                         JULY.with(Map.of("main/leg.area", 1.0))),
                 "did you mean \"main/leg.area-m2\"?");
+    }
+
+    @Test
+    void rawWaterRunsFromTheEngineToTheInsideOfTheLegAndFromThereToTheSea() {
+        BoatCircuit circuit =
+                ProtectionBoats.circuit(ProtectionBoats.saildrive(), ProtectionBoats.sea(ShorePower.NONE), JULY);
+        double hose = figure(circuit, "main/engine.raw-water-ohm");
+        double passage = figure(circuit, "main/leg.passage-ohm");
+        assertEquals(hose + passage, circuit.circuit().body("main/engine").waterOhm(), 1e-12);
+        assertEquals(passage, circuit.circuit().body("main/leg.inside").waterOhm(), 1e-12);
+        MutualResistance shared = circuit.circuit().mutualResistances().get(0);
+        assertEquals(passage, shared.ohm(), 1e-12);
+        assertTrue(List.of("main/engine", "main/leg.inside").containsAll(List.of(shared.a(), shared.b())));
+    }
+
+    @Test
+    void aBridgedIsolationDrivesCurrentThroughTheHoseIntoTheLeg() {
+        Bond bridge = new Bond(new PartRef("main", "leg"), new PartRef("main", "engine"), 0.01, true);
+        Boat boat = ProtectionBoats.boat(
+                HullMaterial.GRP,
+                List.of(bridge),
+                ProtectionBoats.saildrive().installations().get(0));
+        Boat sound = ProtectionBoats.saildrive();
+        double bridged = insideV(boat, Map.of());
+        assertTrue(bridged > insideV(sound, Map.of()) + 0.01, "the engine's noble or rusty metal loads the inside");
+        // A longer hose takes the engine's load off the inside of the leg: the path runs between the two, not to the
+        // sea.
+        assertTrue(insideV(boat, Map.of("main/engine.raw-water-ohm", 5000.0)) < bridged);
+    }
+
+    private static double insideV(Boat boat, Map<String, Double> figures) {
+        BoatCircuit circuit = ProtectionBoats.circuit(boat, ProtectionBoats.sea(ShorePower.NONE), JULY.with(figures));
+        return CircuitSolver.solve(circuit.circuit()).body("main/leg.inside").interfaceV();
+    }
+
+    private static double figure(BoatCircuit circuit, String key) {
+        return circuit.assumptions().stream()
+                .filter(a -> a.key().equals(key))
+                .findFirst()
+                .orElseThrow()
+                .value();
+    }
+
+    @Test
+    void aMetalHullCarriesItsFittingsAndItsAnodes() {
+        BoatCircuit steel =
+                ProtectionBoats.circuit(ProtectionBoats.steel(), ProtectionBoats.sea(ShorePower.NONE), JULY);
+        for (String part : List.of("main/engine", "main/rudder", "main/hull-anode")) {
+            assertTrue(
+                    steel.circuit().links().stream()
+                            .anyMatch(l -> List.of(l.a(), l.b()).containsAll(List.of("hull", part))),
+                    part);
+        }
+        CircuitState state = CircuitSolver.solve(steel.circuit());
+        assertTrue(state.body("hull").interfaceV() < -0.80, "painted steel under 20 kg of zinc");
+        BoatCircuit jet = ProtectionBoats.circuit(ProtectionBoats.jet(), ProtectionBoats.sea(ShorePower.NONE), JULY);
+        assertTrue(jet.circuit().links().stream()
+                .anyMatch(l -> List.of(l.a(), l.b()).containsAll(List.of("hull", "main/jet-unit"))));
+    }
+
+    @Test
+    void everyReasonIsSaidAtOnce() {
+        Boat boat = ProtectionBoats.boat(
+                HullMaterial.GRP,
+                List.of(),
+                ProtectionBoats.installation(
+                        "main",
+                        Arrangement.SAILDRIVE,
+                        Cooling.RAW_WATER,
+                        ProtectionBoats.part("leg", "aluminium-casting", -0.45, null),
+                        ProtectionBoats.part("propeller", "bronce", 0.1, null)));
+        UnusableRegisterException e = assertThrows(
+                UnusableRegisterException.class,
+                () -> ProtectionBoats.circuit(
+                        boat,
+                        ProtectionBoats.berth(new Water(null, null, List.of()), ShorePower.NONE),
+                        JULY.with(Map.of("main/leg.area", 1.0))));
+        assertEquals(
+                List.of("BERTH", "BOAT", "BOAT", "FIGURE"),
+                e.problems().stream().map(p -> p.about().name()).sorted().toList());
+        assertTrue(String.valueOf(e.getMessage()).contains("Did you mean \"bronze\"?"), e.getMessage());
+    }
+
+    @Test
+    void partsAreCalledAsOneSaysThem() {
+        BoatCircuit twin =
+                ProtectionBoats.circuit(ProtectionBoats.twinSterndrive(), ProtectionBoats.sea(ShorePower.NONE), JULY);
+        assertEquals("port leg anode", twin.words("port/leg-anode"));
+        assertEquals("joint of the port leg anode", twin.words("port/leg~port/leg-anode"));
+        BoatCircuit single =
+                ProtectionBoats.circuit(ProtectionBoats.saildrive(), ProtectionBoats.sea(ShorePower.NONE), JULY);
+        assertEquals("leg anode", single.words("main/leg-anode"));
     }
 
     @Test

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import sternwright.boat.Boat;
 import sternwright.boat.ShorePower;
+import sternwright.boat.Water;
 import sternwright.history.BoatHistory;
 import sternwright.protection.anode.BoatYear;
 import sternwright.protection.diagnosis.Measurement;
@@ -86,9 +87,71 @@ class ReportWriterTest {
     }
 
     @Test
-    void anUnprotectedPodOnTheShoreEarthIsSaid() {
+    void theShoreEarthIsSaidWithWhatToDoAndWhoDoesIt() {
         ProtectionReport r = report(ProtectionBoats.twinSterndrive(), ShorePower.EARTHED, List.of());
         assertTrue(r.owner().get(0).startsWith("By calculation"));
-        assertTrue(r.owner().get(1).contains("renew"));
+        Advice isolator = r.advice().stream()
+                .filter(a -> a.act().contains("galvanic isolator"))
+                .findFirst()
+                .orElseThrow();
+        assertTrue(isolator.caution().contains("qualified electrician"));
+        assertTrue(r.advice().get(0).severity().compareTo(isolator.severity()) >= 0, "most pressing first");
+        assertTrue(report(ProtectionBoats.twinSterndrive(), ShorePower.NONE, List.of()).advice().stream()
+                .noneMatch(a -> a.act().contains("isolator")));
+    }
+
+    @Test
+    void wordsForTheOwnerNameNoShortNames() {
+        for (Boat boat : boats()) {
+            for (ShorePower shore : ShorePower.values()) {
+                ProtectionReport r = report(boat, shore, List.of());
+                List<String> said = new java.util.ArrayList<>(r.owner());
+                r.advice().forEach(a -> said.addAll(List.of(a.found(), a.act(), a.caution())));
+                r.faults().forEach(f -> said.addAll(List.of(f.fault().words(), f.sentence())));
+                for (String s : said) {
+                    assertTrue(!s.contains("/") && !s.contains("~") && !s.contains("null"), s);
+                }
+            }
+        }
+    }
+
+    @Test
+    void aMetalThatTheWaterDoesNotAskForIsToBeChanged() {
+        ReportWriter writer =
+                new ReportWriter(new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()));
+        Boat boat = ProtectionBoats.saildrive();
+        ProtectionReport river = writer.write(new ReportRequest(
+                boat,
+                ProtectionBoats.berth(new Water(null, 30.0, List.of()), ShorePower.NONE),
+                CircuitCondition.atBerth(Month.APRIL),
+                BoatYear.atBerth(),
+                BoatHistory.empty(boat.id()),
+                List.of(),
+                1,
+                TODAY));
+        assertTrue(river.advice().stream()
+                .anyMatch(a -> a.found().contains("is of zinc") && a.found().contains("asks for magnesium")));
+    }
+
+    @Test
+    void theWantedIntervalIsAnsweredForEveryAnode() {
+        ReportWriter writer =
+                new ReportWriter(new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()));
+        Boat boat = ProtectionBoats.twinSterndrive();
+        double[] sum = new double[2];
+        for (int years = 1; years <= 2; years++) {
+            ProtectionReport r = writer.write(new ReportRequest(
+                    boat,
+                    ProtectionBoats.sea(ShorePower.NONE),
+                    CircuitCondition.atBerth(Month.APRIL),
+                    BoatYear.atBerth(),
+                    BoatHistory.empty(boat.id()),
+                    List.of(),
+                    years,
+                    TODAY));
+            assertEquals(r.circuit().anodes().size(), r.masses().size());
+            sum[years - 1] = r.masses().stream().mapToDouble(m -> m.massKg()).sum();
+        }
+        assertEquals(2 * sum[0], sum[1], 1e-9);
     }
 }

@@ -14,18 +14,19 @@ import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Json;
+import sternwright.app.desk.protect.EnteredReading;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
 import sternwright.app.files.safe.SafeFile;
 import sternwright.app.paper.Figures;
 import sternwright.app.paper.Paper;
 import sternwright.app.paper.ProtectionSheet;
 import sternwright.boat.Boat;
-import sternwright.protection.diagnosis.Observation;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.report.ProtectionReport;
 
@@ -98,17 +99,19 @@ public final class ProtectCommand extends Deed {
 
     @Override
     public Integer call() {
-        ReferenceElectrode shown = electrode.isBlank() ? ReferenceElectrode.SILVER_CHLORIDE_SEAWATER : named();
-        List<Observation> observations =
-                readings.stream().map(r -> ReadingText.of(r, electrode)).toList();
-        YardFiles files =
-                YardFolder.only(program().shelf(), List.of(boat), program().latest());
+        List<Problem> problems = new ArrayList<>();
+        ReferenceElectrode shown = shown(problems);
+        List<EnteredReading> taken = EnteredReading.all("--reading", readings, electrode, problems);
+        ProtectRequest request =
+                new ProtectRequest(program().today(), !unplugged, paintYears, numbers(problems), lastYears, taken);
+        YardFiles files = files(problems);
         Boat found = files.boats().values().iterator().next();
-        ProtectionReport report = new ProtectBoat(files)
-                .report(
-                        found,
-                        new ProtectRequest(
-                                program().today(), !unplugged, paintYears, numbers(), lastYears, observations));
+        ProtectBoat desk = new ProtectBoat(files);
+        problems.addAll(desk.problems(found, request));
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
+        ProtectionReport report = desk.report(found, request);
         write(report, shown, files);
         if (program().json()) {
             Json.print(ProtectionView.of(report, shown), out());
@@ -118,19 +121,42 @@ public final class ProtectCommand extends Deed {
         return ExitStatus.DONE;
     }
 
-    private ReferenceElectrode named() {
-        return ReferenceElectrode.find(electrode)
-                .orElseThrow(() -> BadInput.of(
-                        "--electrode " + electrode, "it is not known", "Ag/AgCl/sw, Ag/AgCl/KCl, SCE, CSE or Zn", ""));
+    /** The boat's own files; what is wrong with them is said together with what is wrong on the command line. */
+    private YardFiles files(List<Problem> problems) {
+        try {
+            return YardFolder.only(program().yard(), List.of(boat), program().latest());
+        } catch (BadInput e) {
+            problems.addAll(e.problems());
+            throw new BadInput(problems);
+        }
     }
 
-    private Map<String, Double> numbers() {
+    private ReferenceElectrode shown(List<Problem> problems) {
+        if (electrode.isBlank()) {
+            return ReferenceElectrode.SILVER_CHLORIDE_SEAWATER;
+        }
+        return ReferenceElectrode.find(electrode).orElseGet(() -> {
+            if (readings.isEmpty()) {
+                problems.add(new Problem(
+                        "--electrode " + electrode,
+                        0,
+                        "",
+                        "it is not known",
+                        "Ag/AgCl/sw, Ag/AgCl/KCl, SCE, CSE or Zn",
+                        ""));
+            }
+            return ReferenceElectrode.SILVER_CHLORIDE_SEAWATER;
+        });
+    }
+
+    private Map<String, Double> numbers(List<Problem> problems) {
         Map<String, Double> numbers = new LinkedHashMap<>();
         figures.forEach((key, value) -> {
             try {
                 numbers.put(key, Double.valueOf(value));
             } catch (NumberFormatException e) {
-                throw BadInput.of("--set " + key, "\"" + value + "\" is no number", "a number such as 0.15", "");
+                problems.add(new Problem(
+                        "--set " + key, 0, "", "\"" + value + "\" is no number", "a number such as 0.15", ""));
             }
         });
         return numbers;

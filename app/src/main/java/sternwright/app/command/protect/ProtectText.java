@@ -2,8 +2,11 @@ package sternwright.app.command.protect;
 
 import java.io.PrintWriter;
 import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.command.text.Counted;
@@ -17,6 +20,7 @@ import sternwright.protection.diagnosis.Diagnosis;
 import sternwright.protection.fault.FaultEffect;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.register.Assumption;
+import sternwright.protection.report.Advice;
 import sternwright.protection.report.Limits;
 import sternwright.protection.report.PartLine;
 import sternwright.protection.report.ProtectionReport;
@@ -48,11 +52,13 @@ public final class ProtectText {
                 r.circuit().water().resistivityOhmM(),
                 r.circuit().water().temperatureC());
         r.owner().forEach(s -> out.println("  " + figures.dated(s)));
+        advice(r.advice());
         parts(r.parts());
         anodes(r);
         if (r.diagnosis() != null) {
             diagnosis(r.diagnosis());
         }
+        next(r);
         faults(r.faults());
         assumed(r.circuit().assumptions(), assumptions);
         out.println();
@@ -78,11 +84,16 @@ public final class ProtectText {
                     PotentialScale.stands(p, p.underWay()));
         }
         table.print(out);
+        Map<String, List<String>> bySource = new LinkedHashMap<>();
         parts.stream()
                 .filter(p -> p.atBerth().source() != null && p.atBerth().severity() != Severity.FINE)
-                .forEach(p ->
-                        out.println("  " + p.body().id() + ": " + p.atBerth().reason() + ". By "
-                                + Objects.requireNonNull(p.atBerth().source()).line() + "."));
+                .forEach(p -> bySource.computeIfAbsent(
+                                Objects.requireNonNull(p.atBerth().source()).line(), k -> new ArrayList<>())
+                        .add(p.body().id() + ": " + p.atBerth().reason()));
+        bySource.forEach((source, reasons) -> {
+            reasons.forEach(r -> out.println("  " + r + "."));
+            out.println("    By " + source + ".");
+        });
     }
 
     private String mV(double silverChlorideV) {
@@ -91,8 +102,15 @@ public final class ProtectText {
 
     private void anodes(ProtectionReport r) {
         out.println();
-        TextTable table =
-                new TextTable("anode", "left now", "half gone", "80 % range", "spent", "mean mA", "kg wanted");
+        TextTable table = new TextTable(
+                "anode",
+                "left now",
+                "half gone",
+                "80 % range",
+                "spent",
+                "a new one, months",
+                "mean mA",
+                "kg for " + years(r));
         for (AnodeForecast f : r.life().forecasts()) {
             table.row(
                     f.body().id(),
@@ -100,12 +118,33 @@ public final class ProtectText {
                     day(f.halfGone()),
                     day(f.early80()) + " to " + day(f.late80()),
                     day(f.spent()),
-                    mass(r, f).isEmpty() ? "" : String.format(Locale.ROOT, "%.1f", 1000 * f.meanCurrentA()),
-                    mass(r, f).isEmpty() ? "renew first" : mass(r, f));
+                    lasts(f.newLastsMonths()),
+                    mean(r, f),
+                    mass(r, f));
         }
         table.print(out);
         r.life().forecasts().stream().limit(1).forEach(f -> out.println("  " + figures.dated(sentence(f.how()))));
+        out.println(
+                "  A new one: months that a new anode of the fitted kind and mass lasts to half gone; kg: what it should weigh to last the wanted time.");
         out.println("  " + r.alloy().metalId() + ": " + r.alloy().reason());
+    }
+
+    private static String years(ProtectionReport r) {
+        double years =
+                r.masses().stream().mapToDouble(RequiredMass::years).findFirst().orElse(1);
+        return years == 1 ? "a year" : String.format(Locale.ROOT, "%.1f years", years);
+    }
+
+    private static String mean(ProtectionReport r, AnodeForecast f) {
+        return r.masses().stream()
+                .filter(m -> m.body().id().equals(f.body().id()))
+                .map(m -> String.format(Locale.ROOT, "%.1f", 1000 * m.meanCurrentA()))
+                .findFirst()
+                .orElse("");
+    }
+
+    private static String lasts(@Nullable Double months) {
+        return months == null ? "years" : String.format(Locale.ROOT, "%.0f", months);
     }
 
     private static String mass(ProtectionReport r, AnodeForecast f) {
@@ -138,15 +177,40 @@ public final class ProtectText {
             }
         }
         out.printf(Locale.ROOT, "  %5.1f %%  something else%n", 100 * d.otherProbability());
-        out.println("Measure next:");
-        for (Diagnosis.NextMeasurement n : d.next()) {
+    }
+
+    private void next(ProtectionReport r) {
+        out.println();
+        out.println(
+                r.diagnosis() == null ? "What to measure first, by what it tells:" : "Measure next, by what it tells:");
+        for (Diagnosis.NextMeasurement n : r.measureNext()) {
             out.printf(
                     Locale.ROOT,
-                    "  %.2f bit, %d min: %s%n",
+                    "  %.2f bit, %d min: %s (%s)%n",
                     n.bits(),
                     n.minutes(),
-                    n.measurement().words());
+                    n.measurement().words(r.circuit()),
+                    n.measurement().where());
         }
+    }
+
+    private void advice(List<Advice> advice) {
+        out.println();
+        out.println("What to do:");
+        for (Advice a : advice) {
+            out.println("  " + mark(a) + " " + a.found() + " " + a.act());
+            if (!a.caution().isEmpty()) {
+                out.println("      Caution: " + a.caution());
+            }
+        }
+    }
+
+    private static String mark(Advice a) {
+        return switch (a.severity()) {
+            case UNSAFE, ACT -> "act  ";
+            case WATCH -> "watch";
+            case FINE -> "     ";
+        };
     }
 
     private void faults(List<FaultEffect> faults) {

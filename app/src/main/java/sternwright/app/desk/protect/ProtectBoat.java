@@ -1,20 +1,32 @@
 package sternwright.app.desk.protect;
 
 import java.time.LocalDate;
+import java.time.Month;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
+import sternwright.boat.Water;
 import sternwright.due.WearDate;
 import sternwright.history.BoatHistory;
 import sternwright.protection.anode.AnodeLife;
+import sternwright.protection.anode.AnodeLog;
 import sternwright.protection.anode.BoatYear;
+import sternwright.protection.diagnosis.Observation;
+import sternwright.protection.diagnosis.Places;
 import sternwright.protection.metal.MetalCatalogue;
+import sternwright.protection.register.BoatCircuit;
 import sternwright.protection.register.CircuitCondition;
 import sternwright.protection.register.CircuitFromRegister;
+import sternwright.protection.register.RegisterProblem;
+import sternwright.protection.register.UnusableRegisterException;
 import sternwright.protection.report.ProtectionReport;
 import sternwright.protection.report.ReportRequest;
 import sternwright.protection.report.ReportWriter;
@@ -44,32 +56,115 @@ public final class ProtectBoat {
      * @throws BadInput in words, where water, a metal, a figure or a reading cannot be used
      */
     public ProtectionReport report(Boat boat, ProtectRequest request) {
+        List<Problem> problems = problems(boat, request);
+        if (!problems.isEmpty()) {
+            throw new BadInput(problems);
+        }
         Berth berth = berth(boat);
-        CircuitCondition condition = CircuitCondition.atBerth(request.today().getMonth())
-                .withShoreLead(request.shoreLead())
-                .painted(request.coatingYears())
-                .with(request.figures());
         BoatHistory history =
                 Optional.ofNullable(files.histories().get(boat.id())).orElseGet(() -> BoatHistory.empty(boat.id()));
+        List<Observation> readings =
+                request.readings().stream().map(EnteredReading::observation).toList();
         try {
             return new ReportWriter(builder)
                     .write(new ReportRequest(
                             boat,
                             berth,
-                            condition,
+                            condition(request),
                             year(boat, berth),
                             history,
-                            request.readings(),
+                            readings,
                             request.wantedYears(),
                             request.today()));
         } catch (IllegalArgumentException e) {
-            String said = String.valueOf(e.getMessage()).strip();
-            throw BadInput.of(
-                    "boats/" + boat.id() + ".yaml",
-                    said.endsWith(".") ? said.substring(0, said.length() - 1) : said,
-                    "",
-                    "");
+            throw BadInput.of(file(boat), phrase(e), "", "");
         }
+    }
+
+    private static CircuitCondition condition(ProtectRequest request) {
+        return CircuitCondition.atBerth(request.today().getMonth())
+                .withShoreLead(request.shoreLead())
+                .painted(request.coatingYears())
+                .with(request.figures());
+    }
+
+    /**
+     * Everything that keeps a report from being made: water, metals, figures, places of readings.
+     *
+     * @param boat the boat
+     * @param request what is asked
+     * @return the problems, none if the report can be made
+     */
+    public List<Problem> problems(Boat boat, ProtectRequest request) {
+        List<Problem> problems = new ArrayList<>();
+        if (!(request.wantedYears() > 0) || !(request.coatingYears() >= 0)) {
+            problems.add(new Problem(
+                    "--last-years, --paint-years",
+                    0,
+                    "",
+                    "they are " + request.wantedYears() + " and " + request.coatingYears(),
+                    "years above 0, and of 0 or more",
+                    ""));
+        }
+        Berth berth = berth(boat);
+        @Nullable BoatCircuit circuit = null;
+        try {
+            circuit = builder.build(boat, berth, condition(request));
+            AnodeLog.of(boat, circuit, files.history(boat.id()), request.today());
+        } catch (UnusableRegisterException e) {
+            e.problems().forEach(p -> problems.add(problem(boat, p)));
+        } catch (IllegalArgumentException e) {
+            problems.add(new Problem(file(boat), 0, "", phrase(e), "", ""));
+        }
+        places(circuit == null ? inAnyWater(boat, berth) : circuit, request.readings(), problems);
+        return problems;
+    }
+
+    /** The circuit for its names alone, where the berth's water or the figures put in cannot be used. */
+    private @Nullable BoatCircuit inAnyWater(Boat boat, Berth berth) {
+        Berth atSea = new Berth(
+                berth.id(),
+                berth.name(),
+                berth.latitudeDeg(),
+                new Water(35.0, null, List.of()),
+                berth.firstFrost(),
+                berth.lastFrost(),
+                berth.hotMarina(),
+                berth.shorePower());
+        try {
+            return builder.build(boat, atSea, CircuitCondition.atBerth(Month.JULY));
+        } catch (UnusableRegisterException e) {
+            return null;
+        }
+    }
+
+    private static void places(@Nullable BoatCircuit circuit, List<EnteredReading> readings, List<Problem> problems) {
+        if (circuit == null) {
+            return;
+        }
+        for (EnteredReading r : readings) {
+            Places.problem(circuit, r.observation())
+                    .ifPresent(p -> problems.add(new Problem(r.entered(), 0, "", p.what(), p.expected(), p.advice())));
+        }
+    }
+
+    private static Problem problem(Boat boat, RegisterProblem p) {
+        String where = switch (p.about()) {
+            case BERTH -> "berths.yaml";
+            case BOAT -> file(boat);
+            case FIGURE -> "--set " + p.where();
+        };
+        String field = p.about() == RegisterProblem.About.FIGURE ? "" : p.where();
+        return new Problem(where, 0, field, p.what(), p.expected(), p.advice());
+    }
+
+    private static String file(Boat boat) {
+        return "boats/" + boat.id() + ".yaml";
+    }
+
+    private static String phrase(IllegalArgumentException e) {
+        String said = String.valueOf(e.getMessage()).strip();
+        return said.endsWith(".") ? said.substring(0, said.length() - 1) : said;
     }
 
     /**

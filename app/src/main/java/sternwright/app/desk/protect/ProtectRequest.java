@@ -3,7 +3,6 @@ package sternwright.app.desk.protect;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
-import sternwright.protection.diagnosis.Observation;
 
 /**
  * What is asked of a boat's protection.
@@ -21,7 +20,7 @@ public record ProtectRequest(
         double coatingYears,
         Map<String, Double> figures,
         double wantedYears,
-        List<Observation> readings) {
+        List<EnteredReading> readings) {
     /** Copies the collections. */
     public ProtectRequest {
         figures = Map.copyOf(figures);

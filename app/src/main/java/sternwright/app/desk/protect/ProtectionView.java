@@ -10,6 +10,8 @@ import sternwright.protection.fault.FaultEffect;
 import sternwright.protection.judgement.MetalJudgement;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.register.Assumption;
+import sternwright.protection.register.BoatCircuit;
+import sternwright.protection.report.Advice;
 import sternwright.protection.report.Limits;
 import sternwright.protection.report.PartLine;
 import sternwright.protection.report.PocketCheck;
@@ -24,13 +26,15 @@ import sternwright.protection.report.ProtectionReport;
  * @param water what water it is
  * @param resistivityOhmM its resistivity
  * @param temperatureC its temperature
- * @param owner plain words
+ * @param owner how the boat stands, in plain words
+ * @param advice what to do, most pressing first
  * @param parts the parts
  * @param anodes anode life
  * @param alloy alloy that suits the water
  * @param alloyReason why
  * @param faults faults by harm
  * @param diagnosis what the readings say, null without readings
+ * @param measureNext what to measure next, most telling first
  * @param pocket pocket formulas beside the network
  * @param assumptions figures that the register did not give
  * @param findings what the weighing tells
@@ -47,12 +51,14 @@ public record ProtectionView(
         double resistivityOhmM,
         double temperatureC,
         List<String> owner,
+        List<Advice> advice,
         List<Part> parts,
         List<Anode> anodes,
         String alloy,
         String alloyReason,
         List<Fault> faults,
         @Nullable Findings diagnosis,
+        List<Next> measureNext,
         List<PocketCheck> pocket,
         List<Figure> assumptions,
         List<String> findings,
@@ -80,17 +86,20 @@ public record ProtectionView(
     /** One anode. */
     public record Anode(
             String part,
+            String name,
             double remaining,
             @Nullable LocalDate halfGone,
             @Nullable LocalDate early80,
             @Nullable LocalDate late80,
             @Nullable LocalDate spent,
+            @Nullable Double newLastsMonths,
             double meanCurrentA,
+            @Nullable Double massKg,
             @Nullable Double massWantedKg,
             String how) {}
 
     /** One fault. */
-    public record Fault(String fault, String kind, String where, double harm, String effect) {}
+    public record Fault(String fault, String kind, String where, String words, double harm, String effect) {}
 
     /** What the readings say. */
     public record Findings(
@@ -105,7 +114,7 @@ public record ProtectionView(
     public record Verdict(List<String> faults, double probability) {}
 
     /** One measurement to take. */
-    public record Next(String measurement, double bits, int minutes) {}
+    public record Next(String place, String measurement, double bits, int minutes) {}
 
     /** One assumed figure. */
     public record Figure(String key, String words, double value, String unit, String source, boolean overridden) {}
@@ -120,12 +129,14 @@ public record ProtectionView(
                 r.circuit().water().resistivityOhmM(),
                 r.circuit().water().temperatureC(),
                 r.owner(),
+                r.advice(),
                 r.parts().stream().map(p -> part(p, electrode)).toList(),
                 r.life().forecasts().stream().map(f -> anode(f, r)).toList(),
                 r.alloy().metalId(),
                 r.alloy().reason(),
                 r.faults().stream().map(ProtectionView::fault).toList(),
-                r.diagnosis() == null ? null : findings(r.diagnosis()),
+                r.diagnosis() == null ? null : findings(r.diagnosis(), r.circuit()),
+                next(r.measureNext(), r.circuit()),
                 r.pocket(),
                 r.circuit().assumptions().stream().map(ProtectionView::figure).toList(),
                 r.life().findings(),
@@ -165,21 +176,30 @@ public record ProtectionView(
                 .orElse(null);
         return new Anode(
                 f.body().id(),
+                f.body().name(),
                 f.remainingNow(),
                 f.halfGone(),
                 f.early80(),
                 f.late80(),
                 f.spent(),
+                f.newLastsMonths(),
                 f.meanCurrentA(),
+                f.body().massKg(),
                 mass,
                 f.how());
     }
 
     private static Fault fault(FaultEffect f) {
-        return new Fault(f.fault().id(), f.fault().kind().words(), f.fault().where(), f.harm(), f.sentence());
+        return new Fault(
+                f.fault().id(),
+                f.fault().kind().words(),
+                f.fault().where(),
+                f.fault().words(),
+                f.harm(),
+                f.sentence());
     }
 
-    private static Findings findings(Diagnosis d) {
+    private static Findings findings(Diagnosis d, BoatCircuit boat) {
         return new Findings(
                 d.summary(),
                 d.soundProbability(),
@@ -192,9 +212,13 @@ public record ProtectionView(
                                         .toList(),
                                 v.probability()))
                         .toList(),
-                d.next().stream()
-                        .map(n -> new Next(n.measurement().words(), n.bits(), n.minutes()))
-                        .toList());
+                next(d.next(), boat));
+    }
+
+    private static List<Next> next(List<Diagnosis.NextMeasurement> all, BoatCircuit boat) {
+        return all.stream()
+                .map(n -> new Next(n.measurement().where(), n.measurement().words(boat), n.bits(), n.minutes()))
+                .toList();
     }
 
     private static Figure figure(Assumption a) {
