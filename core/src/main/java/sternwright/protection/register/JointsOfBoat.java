@@ -195,8 +195,11 @@ final class JointsOfBoat {
             return;
         }
         String engine = find(i, "engine");
+        if (engine == null) {
+            return;
+        }
         for (String kind : List.of("bracket", "rudder", "earth-plate", "keel-cooler")) {
-            for (String part : engine == null ? List.<String>of() : all(i, kind)) {
+            for (String part : all(i, kind)) {
                 addLink(part, engine, Kind.BONDING, jointOhm(part, engine, Kind.BONDING, 0.02));
             }
         }

@@ -133,23 +133,28 @@ final class Adviser {
                     Advice.IN_THE_WATER));
         }
         if (!later.isEmpty()) {
-            LocalDate first = Objects.requireNonNull(later.get(0).halfGone());
-            List<AnodeForecast> together = later.stream()
-                    .filter(f -> !Objects.requireNonNull(f.halfGone()).isAfter(first.plusMonths(TOGETHER_MONTHS)))
-                    .toList();
-            list.add(new Advice(
-                    first.isBefore(today.plusMonths(TOGETHER_MONTHS)) ? Severity.WATCH : Severity.FINE,
-                    (now.isEmpty() ? "Next to renew: " : "After those: ")
-                            + PlainList.of(
-                                    together.stream()
-                                            .map(f -> "the " + f.body().name())
-                                            .toList(),
-                                    false)
-                            + ".",
-                    "Renew by " + PlainList.month(first) + ": " + kinds(together) + ".",
-                    first,
-                    ""));
+            later(later, now.isEmpty() ? "Next to renew: " : "After those: ");
         }
+    }
+
+    /** The next anodes to renew, with those that are due soon after the first. */
+    private void later(List<AnodeForecast> later, String opening) {
+        LocalDate first = Objects.requireNonNull(later.get(0).halfGone());
+        List<AnodeForecast> together = later.stream()
+                .filter(f -> !Objects.requireNonNull(f.halfGone()).isAfter(first.plusMonths(TOGETHER_MONTHS)))
+                .toList();
+        list.add(new Advice(
+                first.isBefore(today.plusMonths(TOGETHER_MONTHS)) ? Severity.WATCH : Severity.FINE,
+                opening
+                        + PlainList.of(
+                                together.stream()
+                                        .map(f -> "the " + f.body().name())
+                                        .toList(),
+                                false)
+                        + ".",
+                "Renew by " + PlainList.month(first) + ": " + kinds(together) + ".",
+                first,
+                ""));
     }
 
     /** What to have ready: "zinc of 0.80 kg for the leg anode". */
