@@ -43,6 +43,26 @@ public class SignInLimit {
     }
 
     /**
+     * How long an address has to wait that guesses links.
+     *
+     * @param address where from
+     * @return zero if trying is free
+     */
+    public Duration wait(String address) {
+        return Duration.ofMillis(waitMs(forAddress(address), FREE_FOR_ADDRESS));
+    }
+
+    /**
+     * Counts a link that leads nowhere.
+     *
+     * @param address where from
+     */
+    @Transactional
+    public void failed(String address) {
+        count(forAddress(address));
+    }
+
+    /**
      * Counts a failure.
      *
      * @param name the name typed

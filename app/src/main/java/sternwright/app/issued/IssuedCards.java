@@ -100,8 +100,9 @@ public class IssuedCards {
      * @return the cards
      */
     public List<IssuedCard> lines(int from, int most) {
-        return jdbc.sql(LINE + "order by case when finished_at is null then 0 else 1 end,"
-                        + " case when finished_at is null then first_day else '' end, finished_at desc, id limit ? offset ?")
+        return jdbc.sql(
+                        LINE + "order by case when finished_at is null then 0 else 1 end,"
+                                + " case when finished_at is null then first_day else '' end, finished_at desc, id limit ? offset ?")
                 .params(most, from)
                 .query((row, n) -> line(row))
                 .list();
@@ -162,8 +163,9 @@ public class IssuedCards {
      * @return false if it was closed already
      */
     public boolean finish(String id, String by, @Nullable Integer minutes) {
-        return jdbc.sql("update job_card set finished_at = ?, finished_by = ?, spent_min = ? where id = ? and finished_at is"
-                                + " null")
+        return jdbc.sql(
+                                "update job_card set finished_at = ?, finished_by = ?, spent_min = ? where id = ? and finished_at is"
+                                        + " null")
                         .params(clock.millis(), by, minutes, id)
                         .update()
                 == 1;

@@ -90,6 +90,8 @@ public record IssuedEstimate(
      * @return true if somebody has to put them on record
      */
     public boolean owesRecord() {
-        return answeredAt != null && recordedAt == null && !estimate().refusals().isEmpty();
+        return answeredAt != null
+                && recordedAt == null
+                && !estimate().refusals().isEmpty();
     }
 }

@@ -17,8 +17,9 @@ import org.springframework.transaction.annotation.Transactional;
 /** Estimates as they were made, each with one link at most; links are known by the hash of their secret alone. */
 @Repository
 public class IssuedEstimates {
-    private static final String ONE = "select id, content, made_at, made_by, secret_hash, expires_at, withdrawn_at, answered_at,"
-            + " answered_by, recorded_at from estimate ";
+    private static final String ONE =
+            "select id, content, made_at, made_by, secret_hash, expires_at, withdrawn_at, answered_at,"
+                    + " answered_by, recorded_at from estimate ";
 
     private final JdbcClient jdbc;
     private final Clock clock;
@@ -37,8 +38,9 @@ public class IssuedEstimates {
      */
     public String keep(OfferedEstimate offered, String by) {
         String id = UUID.randomUUID().toString();
-        jdbc.sql("insert into estimate (id, boat_id, boat_name, content, made_at, made_by, expires_at) values (?, ?, ?, ?, ?,"
-                        + " ?, 0)")
+        jdbc.sql(
+                        "insert into estimate (id, boat_id, boat_name, content, made_at, made_by, expires_at) values (?, ?, ?, ?, ?,"
+                                + " ?, 0)")
                 .params(
                         id,
                         offered.estimate().boat().id(),
@@ -59,8 +61,9 @@ public class IssuedEstimates {
      * @return false if the estimate is answered already or not there
      */
     public boolean link(String id, String secretHash, Instant expires) {
-        return jdbc.sql("update estimate set secret_hash = ?, expires_at = ?, withdrawn_at = null where id = ? and answered_at is"
-                                + " null")
+        return jdbc.sql(
+                                "update estimate set secret_hash = ?, expires_at = ?, withdrawn_at = null where id = ? and answered_at is"
+                                        + " null")
                         .params(secretHash, expires.toEpochMilli(), id)
                         .update()
                 == 1;
@@ -73,7 +76,8 @@ public class IssuedEstimates {
      * @return false if there was no link to withdraw
      */
     public boolean withdraw(String id) {
-        return jdbc.sql("update estimate set withdrawn_at = ? where id = ? and withdrawn_at is null and secret_hash is not null")
+        return jdbc.sql(
+                                "update estimate set withdrawn_at = ? where id = ? and withdrawn_at is null and secret_hash is not null")
                         .params(clock.millis(), id)
                         .update()
                 == 1;
@@ -122,9 +126,10 @@ public class IssuedEstimates {
         if (first != 1) {
             return false;
         }
-        accepted.forEach((line, yes) -> jdbc.sql("insert into estimate_answer (estimate_id, line, accepted) values (?, ?, ?)")
-                .params(id, line, yes)
-                .update());
+        accepted.forEach(
+                (line, yes) -> jdbc.sql("insert into estimate_answer (estimate_id, line, accepted) values (?, ?, ?)")
+                        .params(id, line, yes)
+                        .update());
         return true;
     }
 

@@ -24,7 +24,10 @@ public final class OwnerWords {
                 ? "The boat is lifted out for it and launched again."
                 : e.place() == Place.AFLOAT ? "The boat stays in the water." : "It is done while the boat is ashore.";
         String more = e.complete() ? "" : " Not every price is known yet; what is missing comes on top.";
-        return "We suggest " + works + " between " + f.dates(e.from(), e.to()).replace(" to ", " and ") + ". " + where
+        String when = e.from().equals(e.to())
+                ? " on " + f.date(e.from())
+                : " between " + f.dates(e.from(), e.to()).replace(" to ", " and ");
+        return "We suggest " + works + when + ". " + where
                 + " It comes to " + f.money(e.gross()) + " with " + e.taxName() + "." + more
                 + " Prices on the lines are without " + e.taxName() + ".";
     }

@@ -18,7 +18,7 @@ import sternwright.app.web.access.KnownHosts;
 /** Everything the pages need, put together by Spring. Only {@code sternwright serve} loads it. */
 @Configuration(proxyBeanMethods = false)
 @EnableAutoConfiguration
-@ComponentScan({"sternwright.app.account", "sternwright.app.web", "sternwright.app.api"})
+@ComponentScan({"sternwright.app.account", "sternwright.app.issued", "sternwright.app.web", "sternwright.app.api"})
 public class ServeApplication {
     /** The clock; with a day given it stands at that day's noon, so that a demonstration can be repeated. */
     @Bean

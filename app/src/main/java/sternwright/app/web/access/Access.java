@@ -38,7 +38,9 @@ public class Access {
             "/look",
             "/sign-in",
             "/first-start",
-            "/password/*");
+            "/password/*",
+            "/estimate/*",
+            "/estimate/*/pdf");
 
     /** No script, style, picture or frame from anywhere else, and none written into a page. */
     static final String CONTENT_POLICY = "default-src 'none'; script-src 'self'; style-src 'self'; img-src 'self';"

@@ -65,6 +65,8 @@ final class PlanText {
         boolean saves = v.savedByBundling().amount().signum() > 0;
         return new PlanView.Visit(
                 number,
+                v.from().toString(),
+                v.place().name().toLowerCase(java.util.Locale.ROOT),
                 f.dates(v.from(), v.to()),
                 where(v),
                 f.time(v.minutes()),

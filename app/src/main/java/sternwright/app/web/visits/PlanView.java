@@ -49,6 +49,8 @@ public record PlanView(
      * One visit.
      *
      * @param number which, from 1
+     * @param from the first day, as it stands in an address
+     * @param place the place, as it stands in an address
      * @param dates when
      * @param where where, and whether the boat is lifted for it
      * @param time all minutes
@@ -60,6 +62,8 @@ public record PlanView(
      */
     public record Visit(
             int number,
+            String from,
+            String place,
             String dates,
             String where,
             String time,

@@ -1,0 +1,86 @@
+package sternwright.app.desk.proving;
+
+import java.time.LocalDate;
+import java.time.format.DateTimeParseException;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import sternwright.app.files.problem.BadInput;
+import sternwright.service.Place;
+import sternwright.visit.BoatAnswer;
+import sternwright.visit.BoatPlan;
+import sternwright.visit.planned.PlannedVisit;
+
+/**
+ * One visit of a boat's plan, as an address names it.
+ *
+ * @param boatId the boat
+ * @param months how far was planned
+ * @param from the first day of the visit
+ * @param place where it is
+ */
+public record ChosenVisit(String boatId, int months, LocalDate from, Place place) {
+    private static final int MOST_MONTHS = 120;
+
+    /**
+     * A visit of a plan.
+     *
+     * @param visit the visit
+     * @param months how far was planned
+     * @return its name
+     */
+    public static ChosenVisit of(PlannedVisit visit, int months) {
+        return new ChosenVisit(visit.boatId(), months, visit.from(), visit.place());
+    }
+
+    /**
+     * The visit that an address or a form names.
+     *
+     * @param said boat, months, from and place, as they stand there
+     * @return the name of the visit
+     * @throws BadInput if one of them is missing or cannot be read
+     */
+    public static ChosenVisit read(Map<String, String> said) {
+        String place = said.getOrDefault("place", "");
+        try {
+            int months = Integer.parseInt(said.getOrDefault("months", "24"));
+            if (months >= 1 && months <= MOST_MONTHS && (place.equals("afloat") || place.equals("ashore"))) {
+                return new ChosenVisit(
+                        said.getOrDefault("boat", ""),
+                        months,
+                        LocalDate.parse(said.getOrDefault("from", "")),
+                        Place.valueOf(place.toUpperCase(Locale.ROOT)));
+            }
+        } catch (NumberFormatException | DateTimeParseException e) {
+            // said below, together with what is out of range
+        }
+        throw BadInput.of(
+                "visit",
+                "boat, first day, place or reach cannot be read",
+                "a visit of a plan, such as boat=heron, from=2027-03-01, place=ashore, months=24",
+                "Press the button on the page of the boat’s visits.");
+    }
+
+    /**
+     * The place as it stands in an address.
+     *
+     * @return afloat or ashore
+     */
+    public String where() {
+        return place.name().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * The visit in a plan.
+     *
+     * @param answer the plan as it is now
+     * @return empty if the plan has no such visit any more
+     */
+    public Optional<PlannedVisit> in(BoatAnswer answer) {
+        return answer instanceof BoatPlan plan
+                ? plan.visits().stream()
+                        .filter(v -> v.from().equals(from) && v.place() == place)
+                        .findFirst()
+                : Optional.empty();
+    }
+}
