@@ -9,6 +9,8 @@ import sternwright.due.Due;
 import sternwright.measure.Money;
 import sternwright.service.Rule;
 import sternwright.visit.check.VisitCheck;
+import sternwright.visit.check.VisitFault;
+import sternwright.visit.planned.HandChange;
 import sternwright.visit.planned.PriceLine;
 import sternwright.visit.problem.CostSplit;
 import sternwright.visit.problem.LeftUntil;
@@ -17,6 +19,7 @@ import sternwright.visit.problem.VisitDemands;
 import sternwright.visit.problem.VisitPlan;
 import sternwright.visit.problem.VisitProblem;
 import sternwright.visit.problem.VisitRefusal;
+import sternwright.visit.solver.ByHand;
 import sternwright.visit.solver.SolveLimits;
 import sternwright.visit.solver.VisitSolver;
 
@@ -120,6 +123,52 @@ public final class BoatVisits {
             }
         }
         return Optional.empty();
+    }
+
+    /**
+     * What a person changes in a plan, checked and priced beside it.
+     *
+     * @param proposed the plan it begins from
+     * @param changes in the order they were made
+     * @return the changed plan, its cost against the proposed one by kind, and the rules it breaks
+     * @throws IllegalArgumentException if a visit or a work that is named is not there, or a month lies outside the plan
+     */
+    public HandPlan byHand(BoatPlan proposed, List<HandChange> changes) {
+        ChangeByHand change = new ChangeByHand(boat, proposed.lean());
+        VisitPlan lean = ByHand.of(boat.problem(), change.after(changes));
+        List<VisitFault> before = VisitCheck.faults(boat.problem(), proposed.lean());
+        List<VisitFault> faults = VisitCheck.faults(boat.problem(), lean).stream()
+                .filter(f -> !before.contains(f))
+                .toList();
+        faults.stream()
+                .filter(f -> f.kind() == VisitFault.Kind.FIGURES)
+                .findFirst()
+                .ifPresent(f -> {
+                    throw new IllegalStateException(
+                            "the changed plan of " + question.boat().id() + ": " + f.words());
+                });
+        BoatPlan plan = new BoatPlan(
+                question.boat().id(),
+                new VisitWriter(question, boat, lean).visits(),
+                prices.money(lean.cost().total()),
+                split(lean.cost()),
+                proposed.bound(),
+                Math.max(
+                        0,
+                        1
+                                - proposed.lean().proof().boundCents()
+                                        / Math.max(1.0, lean.cost().total())),
+                lean.proof(),
+                boat.refused(),
+                boat.notes(),
+                lean);
+        List<HandPlan.CostChange> costs = new ArrayList<>();
+        for (int i = 0; i < plan.split().size(); i++) {
+            PriceLine was = proposed.split().get(i);
+            costs.add(new HandPlan.CostChange(
+                    was.what(), was.amount(), plan.split().get(i).amount()));
+        }
+        return new HandPlan(plan, costs, new BrokenRules(boat).of(faults), change.said());
     }
 
     private LeftAnswer left(BoatPlan plan, int work, LocalDate until, SolveLimits limits) {

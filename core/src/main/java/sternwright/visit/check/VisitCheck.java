@@ -3,8 +3,10 @@ package sternwright.visit.check;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Locale;
 import java.util.Set;
 import java.util.TreeSet;
+import sternwright.visit.check.VisitFault.Kind;
 import sternwright.visit.problem.BoatMonth;
 import sternwright.visit.problem.CostSplit;
 import sternwright.visit.problem.FollowOn;
@@ -20,7 +22,7 @@ import sternwright.visit.problem.Work;
 public final class VisitCheck {
     private final VisitProblem problem;
     private final VisitPlan plan;
-    private final List<String> wrong = new ArrayList<>();
+    private final List<VisitFault> wrong = new ArrayList<>();
 
     private VisitCheck(VisitProblem problem, VisitPlan plan) {
         this.problem = problem;
@@ -29,6 +31,11 @@ public final class VisitCheck {
 
     /** Everything that is wrong with the plan; empty if it is sound. */
     public static List<String> violations(VisitProblem problem, VisitPlan plan) {
+        return faults(problem, plan).stream().map(VisitFault::words).toList();
+    }
+
+    /** The same with the sort of each fault and the work it is about. */
+    public static List<VisitFault> faults(VisitProblem problem, VisitPlan plan) {
         VisitCheck check = new VisitCheck(problem, plan);
         check.visits();
         check.standing();
@@ -42,23 +49,32 @@ public final class VisitCheck {
         return List.copyOf(check.wrong);
     }
 
-    private void say(String text) {
-        wrong.add(text);
+    private void say(Kind kind, int work, String text) {
+        wrong.add(new VisitFault(kind, work, text));
+    }
+
+    private String name(VisitSlot slot) {
+        String month = slot.month() < problem.horizon() ? problem.monthName(slot.month()) : "month " + slot.month();
+        return words(slot.place()) + " in " + month;
+    }
+
+    private static String words(Place place) {
+        return place.name().toLowerCase(Locale.ROOT);
     }
 
     private void visits() {
         Set<VisitSlot> held = new HashSet<>();
         for (MonthVisit v : plan.visits()) {
             if (!held.add(v.slot())) {
-                say("two visits " + v.slot());
+                say(Kind.FIGURES, -1, "two visits " + name(v.slot()));
             }
             if (v.month() >= problem.horizon()) {
-                say("a visit after the horizon " + v.slot());
+                say(Kind.IMPOSSIBLE, -1, "a visit after the horizon " + name(v.slot()));
                 continue;
             }
             BoatMonth month = problem.months().get(v.month());
             if (v.place() == Place.AFLOAT ? !month.afloatPossible() : !month.ashorePossible()) {
-                say("a visit where none is possible " + v.slot());
+                say(Kind.IMPOSSIBLE, -1, "a visit where none is possible: " + name(v.slot()));
             }
             for (MonthWork w : v.works()) {
                 allowed(v, w);
@@ -66,18 +82,21 @@ public final class VisitCheck {
         }
         for (VisitSlot slot : problem.demands().forced()) {
             if (!held.contains(slot)) {
-                say("a visit promised is not held " + slot);
+                say(Kind.DEMAND, -1, "a visit promised is not held: " + name(slot));
             }
         }
         for (VisitSlot slot : problem.demands().forbidden()) {
             if (held.contains(slot)) {
-                say("a visit ruled out is held " + slot);
+                say(Kind.DEMAND, -1, "a visit ruled out is held: " + name(slot));
             }
         }
         int n = plan.visits().size();
         if (n < problem.demands().minVisits() || n > problem.demands().maxVisits()) {
-            say(n + " visits, asked for " + problem.demands().minVisits() + " to "
-                    + problem.demands().maxVisits());
+            say(
+                    Kind.DEMAND,
+                    -1,
+                    n + " visits, asked for " + problem.demands().minVisits() + " to "
+                            + problem.demands().maxVisits());
         }
     }
 
@@ -85,10 +104,10 @@ public final class VisitCheck {
         Work work = problem.works().get(w.work());
         var phase = work.phases().get(w.phase());
         if (!phase.places().contains(v.place())) {
-            say(work.name() + " may not be done " + v.place());
+            say(Kind.IMPOSSIBLE, w.work(), work.name() + " may not be done " + words(v.place()));
         }
         if (!phase.season().contains(problem.firstMonth().plusMonths(v.month()).getMonth())) {
-            say(work.name() + " is out of season in " + problem.monthName(v.month()));
+            say(Kind.SEASON, w.work(), work.name() + " is out of season in " + problem.monthName(v.month()));
         }
     }
 
@@ -97,12 +116,15 @@ public final class VisitCheck {
             if (v.place() == Place.ASHORE
                     && !problem.months().get(v.month()).ashorePaid()
                     && !plan.hauledMonths().contains(v.month())) {
-                say("work ashore in " + problem.monthName(v.month()) + " while the boat is in the water");
+                say(
+                        Kind.IMPOSSIBLE,
+                        -1,
+                        "work ashore in " + problem.monthName(v.month()) + " while the boat is in the water");
             }
         }
         for (int t : plan.hauledMonths()) {
             if (problem.months().get(t).ashorePaid()) {
-                say("standing charged in a month already paid " + problem.monthName(t));
+                say(Kind.FIGURES, -1, "standing charged in a month already paid " + problem.monthName(t));
             }
         }
     }
@@ -125,8 +147,11 @@ public final class VisitCheck {
                 int b = Math.max(v.month() + f.maxLagMonths(), firstPossible(f.follower(), a));
                 boolean met = done.get(f.follower()).stream().anyMatch(u -> u.month() >= a && u.month() <= b);
                 if (b < problem.horizon() && !met) {
-                    say(problem.works().get(f.follower()).name() + " does not follow "
-                            + problem.works().get(f.trigger()).name() + " of " + problem.monthName(v.month()));
+                    say(
+                            Kind.FOLLOW_ON,
+                            f.follower(),
+                            problem.works().get(f.follower()).name() + " does not follow "
+                                    + problem.works().get(f.trigger()).name() + " of " + problem.monthName(v.month()));
                 }
             }
         }
@@ -202,10 +227,10 @@ public final class VisitCheck {
         CostSplit should =
                 new CostSplit(visits, lifts, standing, lost, setUps, sums.work, sums.unused, sums.risk, sums.end);
         if (!should.equals(plan.cost())) {
-            say("the cost is " + should + ", the plan says " + plan.cost());
+            say(Kind.FIGURES, -1, "the cost is " + should + ", the plan says " + plan.cost());
         }
         if (plan.proof().boundCents() > should.total()) {
-            say("the bound " + plan.proof().boundCents() + " is above the cost " + should.total());
+            say(Kind.FIGURES, -1, "the bound " + plan.proof().boundCents() + " is above the cost " + should.total());
         }
     }
 }

@@ -1,6 +1,7 @@
 package sternwright.visit.check;
 
 import java.util.List;
+import sternwright.visit.check.VisitFault.Kind;
 import sternwright.visit.problem.LeftUntil;
 import sternwright.visit.problem.Life;
 import sternwright.visit.problem.MonthSpan;
@@ -23,7 +24,7 @@ final class WorkCheck {
     private final int index;
     private final Work work;
     private final List<MonthVisit> done;
-    private final List<String> wrong;
+    private final List<VisitFault> wrong;
 
     /** What the works cost, by cause. */
     static final class Sums {
@@ -33,7 +34,7 @@ final class WorkCheck {
         long end;
     }
 
-    WorkCheck(VisitProblem problem, VisitPlan plan, int index, List<MonthVisit> done, List<String> wrong) {
+    WorkCheck(VisitProblem problem, VisitPlan plan, int index, List<MonthVisit> done, List<VisitFault> wrong) {
         this.problem = problem;
         this.plan = plan;
         this.index = index;
@@ -42,8 +43,8 @@ final class WorkCheck {
         this.wrong = wrong;
     }
 
-    private void say(String text) {
-        wrong.add(work.name() + " " + text);
+    private void say(Kind kind, String text) {
+        wrong.add(new VisitFault(kind, index, work.name() + " " + text));
     }
 
     void run(Sums sums) {
@@ -57,7 +58,7 @@ final class WorkCheck {
                     .findFirst()
                     .orElse(-1);
             if (found != phase) {
-                say("is done in phase " + found + ", phase " + phase + " is next");
+                say(Kind.FIGURES, "is done in phase " + found + ", phase " + phase + " is next");
             }
             step(first, since, v.month(), sums, phase);
             if (v.place() == Place.AFLOAT) {
@@ -68,7 +69,7 @@ final class WorkCheck {
             phase = (phase + 1) % work.phases().size();
         }
         if (work.rules().once() && done.size() > 1) {
-            say("is done more than once");
+            say(Kind.EARLY, "is done more than once");
         }
         spans();
         left();
@@ -84,7 +85,10 @@ final class WorkCheck {
             return;
         }
         if (share < work.rules().earliestFraction() - SAME) {
-            say("is done again in " + problem.monthName(month) + " with only " + share + " of its life used");
+            say(
+                    Kind.EARLY,
+                    "is done again in " + problem.monthName(month) + " with only " + Math.round(100 * share)
+                            + " % of its life used");
         }
         int due = due(first, since);
         int limit = due + lateness(first);
@@ -92,7 +96,7 @@ final class WorkCheck {
             limit = firstPossible();
         }
         if (month > limit) {
-            say("is done in " + problem.monthName(month) + ", past its limit");
+            say(Kind.LATE, "is done in " + problem.monthName(month) + ", past its limit");
         }
         sums.unused += Math.round(cost * work.materialShare() * Math.max(0, 1 - share) + HALF_UP);
         sums.risk += Math.max(0, month - due) * work.riskPerMonthCents();
@@ -104,7 +108,7 @@ final class WorkCheck {
         }
         int due = due(first, since);
         if (due + lateness(first) < problem.horizon()) {
-            say("is not done before its limit in " + problem.monthName(due + lateness(first)));
+            say(Kind.LATE, "is not done before its limit in " + problem.monthName(due + lateness(first)));
         }
         sums.risk += Math.max(0, problem.horizon() - due) * work.riskPerMonthCents();
         sums.end += Math.round(
@@ -171,7 +175,10 @@ final class WorkCheck {
         for (MonthSpan span : work.rules().mustFallIn()) {
             boolean met = done.stream().anyMatch(v -> v.month() >= span.first() && v.month() <= span.last());
             if (span.first() < problem.horizon() && !met) {
-                say("is not done from " + problem.monthName(span.first()) + " to " + problem.monthName(span.last()));
+                say(
+                        Kind.SPAN,
+                        "is not done from " + problem.monthName(span.first()) + " to "
+                                + problem.monthName(span.last()));
             }
         }
     }
@@ -179,7 +186,7 @@ final class WorkCheck {
     private void left() {
         for (LeftUntil l : problem.demands().left()) {
             if (l.work() == index && !done.isEmpty() && done.get(0).month() < l.month()) {
-                say("is done before " + problem.monthName(l.month()));
+                say(Kind.DEMAND, "is done before " + problem.monthName(l.month()));
             }
         }
     }
@@ -197,7 +204,7 @@ final class WorkCheck {
         for (MonthVisit v : plan.visits()) {
             if (v.month() >= left && fits(v.month(), v)) {
                 if (done.isEmpty() || done.get(0).month() > v.month()) {
-                    say("has no known history and is not done at the first visit that fits it");
+                    say(Kind.FIRST_VISIT, "has no known history and is not done at the first visit that fits it");
                 }
                 return;
             }

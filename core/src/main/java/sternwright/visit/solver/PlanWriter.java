@@ -27,10 +27,18 @@ final class PlanWriter {
     /** The plan of a schedule, with the proof given. */
     VisitPlan write(Schedule schedule, Proof proof) {
         List<Doing> doings = doings(schedule);
-        List<MonthVisit> visits = visits(schedule, doings);
+        return write(visits(schedule, doings), doings, schedule.open, proof);
+    }
+
+    /**
+     * The plan of visits and steps, the boat ashore in the cheapest months that they allow.
+     *
+     * @param held by slot, whether a visit is held that is possible there
+     */
+    VisitPlan write(List<MonthVisit> visits, List<Doing> doings, boolean[] held, Proof proof) {
         byte[] fixed = new byte[2 * horizon];
         for (int s = 0; s < 2 * horizon; s++) {
-            fixed[s] = schedule.open[s] ? HaulOut.OPEN : HaulOut.CLOSED;
+            fixed[s] = held[s] ? HaulOut.OPEN : HaulOut.CLOSED;
         }
         HaulOut haulOut = new HaulOut(problem, 0, Integer.MAX_VALUE);
         haulOut.solve(new HaulOut.Gains(horizon), fixed, new boolean[2 * horizon]);
