@@ -75,7 +75,9 @@ final class ChangeByHand {
             month(c.to().month());
             held(c.from()).remove(work);
             visits.computeIfAbsent(c.to(), a -> new TreeSet<>()).add(work);
-            follow(work, c.from(), c.to());
+            if (!c.alone()) {
+                follow(work, c.from(), c.to());
+            }
         } else if (change instanceof HandChange.LeaveWork c) {
             held(c.from()).remove(work(c.part(), c.ruleId(), c.from()));
         } else if (change instanceof HandChange.MoveVisit c) {
@@ -111,6 +113,11 @@ final class ChangeByHand {
                     && work.phases().stream().anyMatch(r -> r.rule().id().equals(ruleId))) {
                 return w;
             }
+        }
+        if (boat.everyVisit().stream()
+                .anyMatch(w -> w.ref().equals(part)
+                        && w.phases().get(0).rule().id().equals(ruleId))) {
+            throw new IllegalArgumentException(ruleId + " on " + part + " is done at every visit: it cannot be moved");
         }
         throw new IllegalArgumentException("the visit " + words(from) + " has no work " + ruleId + " on " + part);
     }

@@ -13,13 +13,17 @@ import sternwright.app.files.problem.Problem;
 import sternwright.app.files.problem.Problems;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Yaml;
+import sternwright.app.files.sheet.AgreedSheet;
 import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.season.dated.Away;
+import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.SeasonRequest.HoistDown;
+import sternwright.visit.planned.AgreedWork;
 import sternwright.yard.resource.CrewMember;
 import sternwright.yard.resource.Hoist;
 import sternwright.yard.resource.Resources;
@@ -37,6 +41,8 @@ public final class SeasonFolder {
     public static final String PROMISES = "promises.csv";
     /** Who is away and which hoist is down. */
     public static final String AWAY = "away.csv";
+    /** Visits agreed with owners. */
+    public static final String AGREED = "agreed.csv";
     /** The plan that the yard works by. */
     public static final String PLAN = "season.csv";
 
@@ -102,10 +108,44 @@ public final class SeasonFolder {
      * @return lines in their order; empty if there is no such text
      */
     public static List<Away> away(Shelf shelf) {
+        return rows(shelf, AWAY, SeasonSheets.AWAY);
+    }
+
+    /**
+     * Dates given to owners, as they are written down.
+     *
+     * @param shelf where the yard's texts are kept
+     * @return lines in their order; empty if there is no such text
+     */
+    public static List<PromisedDate> promises(Shelf shelf) {
+        return rows(shelf, PROMISES, SeasonSheets.PROMISES);
+    }
+
+    /**
+     * Owners' and suppliers' dates, as they are written down.
+     *
+     * @param shelf where the yard's texts are kept
+     * @return lines in their order; empty if there is no such text
+     */
+    public static List<OwnerDate> dates(Shelf shelf) {
+        return rows(shelf, DATES, SeasonSheets.DATES);
+    }
+
+    /**
+     * Visits agreed with owners, as they are written down.
+     *
+     * @param shelf where the yard's texts are kept
+     * @return lines in their order; empty if there is no such text
+     */
+    public static List<AgreedWork> agreed(Shelf shelf) {
+        return rows(shelf, AGREED, AgreedSheet.AGREED);
+    }
+
+    private static <R> List<R> rows(Shelf shelf, String name, Sheet<R> sheet) {
         SeasonFolder folder = new SeasonFolder(FolderLayout.of(shelf), LocalDate.MAX);
-        List<Away> away = values(folder.rows(AWAY, SeasonSheets.AWAY));
+        List<R> rows = values(folder.rows(name, sheet));
         folder.problems.stopIfAny();
-        return away;
+        return rows;
     }
 
     /**

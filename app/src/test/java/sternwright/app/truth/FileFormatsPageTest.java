@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import sternwright.app.files.sheet.AgreedSheet;
 import sternwright.app.files.sheet.BoatsSheet;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
@@ -67,6 +68,7 @@ class FileFormatsPageTest {
         table(page, "`dates.csv`", SeasonSheets.DATES);
         table(page, "`promises.csv`", SeasonSheets.PROMISES);
         table(page, "`away.csv`", SeasonSheets.AWAY);
+        table(page, "`agreed.csv`, written when a plan of visits is accepted", AgreedSheet.AGREED);
         table(page, "`season.csv`, written by `season --publish`", SeasonSheets.PLAN);
         Page.mustSay("docs/file-formats.md", page.toString().stripTrailing() + "\n");
     }

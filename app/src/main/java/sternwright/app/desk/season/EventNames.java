@@ -44,6 +44,8 @@ final class EventNames {
                 names.known("boat", e.boat(), yard.boats().keySet());
             } else if (event instanceof SeasonEvent.OwnerWants e) {
                 names.known("boat", e.boat(), yard.boats().keySet());
+            } else if (event instanceof SeasonEvent.Moved e) {
+                names.known("boat", e.name().boatId(), yard.boats().keySet());
             }
         }
         if (!names.problems.isEmpty()) {

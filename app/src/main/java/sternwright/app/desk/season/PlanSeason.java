@@ -75,7 +75,8 @@ public final class PlanSeason {
                 .min(Comparator.naturalOrder())
                 .orElse(ask.today());
         onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
-        VisitsForSeason visits = new VisitsForSeason(yard, basis, AshoreSince.of(files));
+        VisitsForSeason visits =
+                new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(files));
         List<SeasonBoat> boats = visits.all();
         remarks.addAll(visits.remarks());
         SeasonRequest request = AfterEvents.of(request(boats, published), ask.events());

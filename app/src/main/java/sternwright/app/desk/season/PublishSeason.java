@@ -9,7 +9,9 @@ import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.season.dated.Away;
+import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
+import sternwright.season.dated.event.AfterEvents;
 import sternwright.season.dated.event.SeasonEvent;
 
 /** Writes the plan that the yard works by from now on, and what happened, so that the next plan knows it. */
@@ -51,5 +53,23 @@ public final class PublishSeason {
             }
             files.put(SeasonFolder.AWAY, SeasonSheets.AWAY.write(away));
         }
+        List<PromisedDate> set = events.stream()
+                .filter(e -> e instanceof SeasonEvent.Moved)
+                .map(e -> (SeasonEvent.Moved) e)
+                .map(e -> AfterEvents.promised(
+                        e.name(), e.to(), planned.season().request().today()))
+                .toList();
+        if (!set.isEmpty()) {
+            files.put(SeasonFolder.PROMISES, SeasonSheets.PROMISES.write(with(SeasonFolder.promises(shelf), set)));
+        }
+    }
+
+    /** Promises with some that were set by hand in place of those of the same name. */
+    private static List<PromisedDate> with(List<PromisedDate> before, List<PromisedDate> set) {
+        List<PromisedDate> all = new ArrayList<>(before.stream()
+                .filter(p -> set.stream().noneMatch(s -> s.name().equals(p.name())))
+                .toList());
+        all.addAll(set);
+        return all;
     }
 }

@@ -7,6 +7,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sternwright.app.desk.due.DueWork;
+import sternwright.app.desk.visits.AgreedVisits;
 import sternwright.app.files.YardFiles;
 import sternwright.app.paper.Figures;
 import sternwright.boat.Berth;
@@ -22,6 +23,8 @@ import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.BoatQuestion;
 import sternwright.visit.BoatVisits;
+import sternwright.visit.HandPlan;
+import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.PlannedVisit;
 import sternwright.visit.planned.PlannedWork;
 import sternwright.visit.solver.SolveLimits;
@@ -41,13 +44,16 @@ final class VisitsForSeason {
     private final YardFiles files;
     private final DueWork dues;
     private final RuleBook book;
+    private final List<AgreedWork> agreed;
     private final LocalDate basis;
     private final Map<String, LocalDate> ashoreSince;
     private final List<String> remarks = new ArrayList<>();
 
     /** The boats {@code ashoreSince} are known to stand ashore since a day. */
-    VisitsForSeason(YardFiles files, LocalDate basis, Map<String, LocalDate> ashoreSince) {
+    VisitsForSeason(
+            YardFiles files, List<AgreedWork> agreed, LocalDate basis, Map<String, LocalDate> ashoreSince) {
         this.files = files;
+        this.agreed = List.copyOf(agreed);
         this.basis = basis;
         this.ashoreSince = Map.copyOf(ashoreSince);
         dues = new DueWork(files);
@@ -87,15 +93,33 @@ final class VisitsForSeason {
                         basis,
                         HORIZON_MONTHS)
                 .ashoreSince(ashoreSince.get(boat.id()));
-        BoatAnswer answer =
-                BoatVisits.of(question).plan(SolveLimits.ofNodes(BRANCHES).withGap(GAP));
+        BoatVisits asked = BoatVisits.of(question);
+        BoatAnswer answer = asked.plan(SolveLimits.ofNodes(BRANCHES).withGap(GAP));
         if (answer instanceof BoatPlan plan) {
-            return new Answered(new SeasonBoat(boat, berth, left(plan.visits(), history)), List.of());
+            List<String> said = new ArrayList<>();
+            List<PlannedVisit> visits = asAgreed(boat, asked, plan, said);
+            return new Answered(new SeasonBoat(boat, berth, left(visits, history)), said);
         }
         BoatAnswer.NoPlan no = (BoatAnswer.NoPlan) answer;
         String why = boat.name() + ": no visits can be planned for her, so the season has none of her works: "
                 + String.join("; ", no.clash());
         return new Answered(new SeasonBoat(boat, berth, List.of()), List.of(why));
+    }
+
+    /** The visits as owner and yard have agreed them, unless that breaks what must not be broken. */
+    private List<PlannedVisit> asAgreed(Boat boat, BoatVisits asked, BoatPlan plan, List<String> said) {
+        List<AgreedWork> own =
+                agreed.stream().filter(a -> a.boatId().equals(boat.id())).toList();
+        if (own.isEmpty()) {
+            return plan.visits();
+        }
+        HandPlan hand = AgreedVisits.apply(asked, plan, own);
+        if (hand.allowed()) {
+            return hand.plan().visits();
+        }
+        said.add(boat.name() + ": her agreed visits cannot be kept, the proposed ones are planned instead: "
+                + hand.broken().get(0).words());
+        return plan.visits();
     }
 
     private BoatHistory until(BoatHistory history) {

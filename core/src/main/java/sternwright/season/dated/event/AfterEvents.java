@@ -1,9 +1,13 @@
 package sternwright.season.dated.event;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
+import sternwright.season.dated.OperationName;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.SeasonRequest;
@@ -14,6 +18,7 @@ public final class AfterEvents {
     private final List<OwnerDate> dates;
     private final List<HoistDown> down;
     private final Set<String> released = new HashSet<>();
+    private final Map<OperationName, LocalDate> set = new LinkedHashMap<>();
     private SeasonRequest now;
 
     private AfterEvents(SeasonRequest before) {
@@ -32,10 +37,18 @@ public final class AfterEvents {
     public static SeasonRequest of(SeasonRequest before, List<SeasonEvent> events) {
         AfterEvents after = new AfterEvents(before);
         events.forEach(after::apply);
-        List<PromisedDate> kept = before.promises().stream()
+        List<PromisedDate> kept = new ArrayList<>();
+        before.promises().stream()
+                .filter(p -> !after.set.containsKey(p.name()))
                 .filter(p -> p.firm() || !after.released.contains(p.name().boatId()) || !isSpring(p))
-                .toList();
+                .forEach(kept::add);
+        after.set.forEach((name, day) -> kept.add(promised(name, day, before.today())));
         return after.now.dates(after.dates).hoistsDown(after.down).promising(kept, before.begun());
+    }
+
+    /** An operation set on a day is promised for it and not moved. */
+    public static PromisedDate promised(OperationName name, LocalDate day, LocalDate on) {
+        return new PromisedDate(name, day, 0, on, true);
     }
 
     /** An owner who asks for another day releases the launch and what belongs to it, not the lay-up. */
@@ -64,6 +77,8 @@ public final class AfterEvents {
                     d -> d.kind() == OwnerDate.Kind.AFLOAT_BY && d.boatId().equals(wants.boat()));
             dates.add(new OwnerDate(wants.boat(), OwnerDate.Kind.AFLOAT_BY, "", wants.by(), ""));
             released.add(wants.boat());
+        } else if (event instanceof SeasonEvent.Moved moved) {
+            set.put(moved.name(), moved.to());
         }
     }
 

@@ -1,6 +1,7 @@
 package sternwright.season.dated.event;
 
 import java.time.LocalDate;
+import sternwright.season.dated.OperationName;
 import sternwright.yard.resource.Absence;
 
 /** Something that has happened. */
@@ -71,6 +72,19 @@ public sealed interface SeasonEvent {
         @Override
         public String words() {
             return "the owner of " + boat + " wants to be afloat by " + by;
+        }
+    }
+
+    /**
+     * An operation is set on a day by hand: from now on it is promised for that day and not moved.
+     *
+     * @param name the operation
+     * @param to the day
+     */
+    record Moved(OperationName name, LocalDate to) implements SeasonEvent {
+        @Override
+        public String words() {
+            return name.operation() + " of " + name.boatId() + " (" + name.visit() + ") is set on " + to;
         }
     }
 }
