@@ -10,10 +10,12 @@ import sternwright.measure.Money;
 import sternwright.service.Rule;
 import sternwright.visit.check.VisitCheck;
 import sternwright.visit.check.VisitFault;
+import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.HandChange;
 import sternwright.visit.planned.PriceLine;
 import sternwright.visit.problem.CostSplit;
 import sternwright.visit.problem.LeftUntil;
+import sternwright.visit.problem.MonthVisit;
 import sternwright.visit.problem.VisitAnswer;
 import sternwright.visit.problem.VisitDemands;
 import sternwright.visit.problem.VisitPlan;
@@ -135,7 +137,23 @@ public final class BoatVisits {
      */
     public HandPlan byHand(BoatPlan proposed, List<HandChange> changes) {
         ChangeByHand change = new ChangeByHand(boat, proposed.lean());
-        VisitPlan lean = ByHand.of(boat.problem(), change.after(changes));
+        return beside(proposed, change.after(changes), change.said());
+    }
+
+    /**
+     * The plan with its works in the visits that were agreed. Works of which nothing is agreed stay where they are proposed; agreed
+     * works that are no longer due are passed over, as are months outside the plan.
+     *
+     * @param proposed the plan to begin from
+     * @param agreed what is agreed for this boat
+     * @return the agreed plan, its cost against the proposed one by kind, and the rules it breaks
+     */
+    public HandPlan asAgreed(BoatPlan proposed, List<AgreedWork> agreed) {
+        return beside(proposed, new ChangeByHand(boat, proposed.lean()).asAgreed(agreed), List.of());
+    }
+
+    private HandPlan beside(BoatPlan proposed, List<MonthVisit> visits, List<String> said) {
+        VisitPlan lean = ByHand.of(boat.problem(), visits);
         List<VisitFault> before = VisitCheck.faults(boat.problem(), proposed.lean());
         List<VisitFault> faults = VisitCheck.faults(boat.problem(), lean).stream()
                 .filter(f -> !before.contains(f))
@@ -168,7 +186,7 @@ public final class BoatVisits {
             costs.add(new HandPlan.CostChange(
                     was.what(), was.amount(), plan.split().get(i).amount()));
         }
-        return new HandPlan(plan, costs, new BrokenRules(boat).of(faults), change.said());
+        return new HandPlan(plan, costs, new BrokenRules(boat).of(faults), said);
     }
 
     private LeftAnswer left(BoatPlan plan, int work, LocalDate until, SolveLimits limits) {

@@ -11,6 +11,7 @@ import java.util.Set;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import sternwright.boat.PartRef;
+import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.HandChange;
 import sternwright.visit.planned.VisitAt;
 import sternwright.visit.problem.FollowOn;
@@ -46,6 +47,49 @@ final class ChangeByHand {
     /** The visits after the changes. */
     List<MonthVisit> after(List<HandChange> changes) {
         changes.forEach(this::apply);
+        return written();
+    }
+
+    /**
+     * The visits with every work where it is agreed; works of which nothing is agreed stay where they are, as does what lies after
+     * the last month agreed. Visits without works are not held.
+     */
+    List<MonthVisit> asAgreed(List<AgreedWork> agreed) {
+        YearMonth end = problem.firstMonth().plusMonths(problem.horizon() - 1L);
+        List<AgreedWork> inside = agreed.stream()
+                .filter(a -> !a.at().month().isBefore(problem.firstMonth())
+                        && !a.at().month().isAfter(end))
+                .toList();
+        YearMonth last = inside.stream()
+                .map(a -> a.at().month())
+                .max(YearMonth::compareTo)
+                .orElse(problem.firstMonth());
+        for (int j = 0; j < boat.works().size(); j++) {
+            int work = j;
+            List<VisitAt> at = inside.stream()
+                    .filter(a -> is(work, a.part(), a.ruleId()))
+                    .map(AgreedWork::at)
+                    .toList();
+            if (!at.isEmpty()) {
+                visits.forEach((visit, works) -> {
+                    if (!visit.month().isAfter(last)) {
+                        works.remove(work);
+                    }
+                });
+                at.forEach(a -> visits.computeIfAbsent(a, v -> new TreeSet<>()).add(work));
+            }
+        }
+        visits.values().removeIf(Set::isEmpty);
+        return written();
+    }
+
+    private boolean is(int work, PartRef part, String ruleId) {
+        BoatWork on = boat.works().get(work);
+        return on.ref().equals(part)
+                && on.phases().stream().anyMatch(r -> r.rule().id().equals(ruleId));
+    }
+
+    private List<MonthVisit> written() {
         List<MonthVisit> list = new ArrayList<>();
         visits.forEach((at, works) -> list.add(new MonthVisit(
                 month(at.month()),
@@ -75,9 +119,7 @@ final class ChangeByHand {
             month(c.to().month());
             held(c.from()).remove(work);
             visits.computeIfAbsent(c.to(), a -> new TreeSet<>()).add(work);
-            if (!c.alone()) {
-                follow(work, c.from(), c.to());
-            }
+            follow(work, c.from(), c.to());
         } else if (change instanceof HandChange.LeaveWork c) {
             held(c.from()).remove(work(c.part(), c.ruleId(), c.from()));
         } else if (change instanceof HandChange.MoveVisit c) {
@@ -108,15 +150,13 @@ final class ChangeByHand {
 
     private int work(PartRef part, String ruleId, VisitAt from) {
         for (int w : held(from)) {
-            BoatWork work = boat.works().get(w);
-            if (work.ref().equals(part)
-                    && work.phases().stream().anyMatch(r -> r.rule().id().equals(ruleId))) {
+            if (is(w, part, ruleId)) {
                 return w;
             }
         }
         if (boat.everyVisit().stream()
-                .anyMatch(w -> w.ref().equals(part)
-                        && w.phases().get(0).rule().id().equals(ruleId))) {
+                .anyMatch(w ->
+                        w.ref().equals(part) && w.phases().get(0).rule().id().equals(ruleId))) {
             throw new IllegalArgumentException(ruleId + " on " + part + " is done at every visit: it cannot be moved");
         }
         throw new IllegalArgumentException("the visit " + words(from) + " has no work " + ruleId + " on " + part);

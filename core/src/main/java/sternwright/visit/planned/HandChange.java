@@ -12,14 +12,8 @@ public sealed interface HandChange {
      * @param ruleId the rule
      * @param from the visit it is in now
      * @param to the visit it shall be in
-     * @param alone whether works that follow it stay where they are
      */
-    record MoveWork(PartRef part, String ruleId, VisitAt from, VisitAt to, boolean alone) implements HandChange {
-        /** A work moved together with those that follow it. */
-        public MoveWork(PartRef part, String ruleId, VisitAt from, VisitAt to) {
-            this(part, ruleId, from, to, false);
-        }
-    }
+    record MoveWork(PartRef part, String ruleId, VisitAt from, VisitAt to) implements HandChange {}
 
     /**
      * A work is taken out of a visit and done in none.

@@ -7,7 +7,6 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import sternwright.app.desk.due.DueWork;
-import sternwright.app.desk.visits.AgreedVisits;
 import sternwright.app.files.YardFiles;
 import sternwright.app.paper.Figures;
 import sternwright.boat.Berth;
@@ -50,8 +49,7 @@ final class VisitsForSeason {
     private final List<String> remarks = new ArrayList<>();
 
     /** The boats {@code ashoreSince} are known to stand ashore since a day. */
-    VisitsForSeason(
-            YardFiles files, List<AgreedWork> agreed, LocalDate basis, Map<String, LocalDate> ashoreSince) {
+    VisitsForSeason(YardFiles files, List<AgreedWork> agreed, LocalDate basis, Map<String, LocalDate> ashoreSince) {
         this.files = files;
         this.agreed = List.copyOf(agreed);
         this.basis = basis;
@@ -113,7 +111,7 @@ final class VisitsForSeason {
         if (own.isEmpty()) {
             return plan.visits();
         }
-        HandPlan hand = AgreedVisits.apply(asked, plan, own);
+        HandPlan hand = asked.asAgreed(plan, own);
         if (hand.allowed()) {
             return hand.plan().visits();
         }

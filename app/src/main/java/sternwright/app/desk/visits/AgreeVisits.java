@@ -15,8 +15,14 @@ import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
+import sternwright.service.Occasion;
+import sternwright.service.Rule;
+import sternwright.visit.BoatPlan;
 import sternwright.visit.HandPlan;
 import sternwright.visit.planned.AgreedWork;
+import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.planned.PlannedWork;
+import sternwright.visit.planned.VisitAt;
 
 /** Writes down that a plan of visits is accepted, so that the next season keeps it. */
 public final class AgreeVisits {
@@ -60,7 +66,28 @@ public final class AgreeVisits {
                     .map(b -> new Problem("visits", 0, b.ruleId(), b.words(), "", b.advice()))
                     .toList());
         }
-        return new Agreement(plan.plan().boatId(), AgreedVisits.of(plan.plan(), today, who), dates, promises);
+        return new Agreement(plan.plan().boatId(), works(plan.plan(), today, who), dates, promises);
+    }
+
+    /**
+     * The works of a plan as they are written down when it is accepted; what is done at every visit goes without saying.
+     *
+     * @param plan the plan
+     * @param agreedOn the day
+     * @param who who agreed
+     * @return a line for each work of each visit
+     */
+    public static List<AgreedWork> works(BoatPlan plan, LocalDate agreedOn, String who) {
+        List<AgreedWork> works = new ArrayList<>();
+        for (PlannedVisit visit : plan.visits()) {
+            for (PlannedWork w : visit.works()) {
+                Rule rule = w.inForce().rule();
+                if (rule.interval().occasion() != Occasion.EVERY_VISIT) {
+                    works.add(new AgreedWork(plan.boatId(), VisitAt.of(visit), w.part(), rule.id(), agreedOn, who));
+                }
+            }
+        }
+        return works;
     }
 
     /**

@@ -43,8 +43,8 @@ class AgreedVisitsTest {
                                 p.plan(),
                                 List.of(new HandChange.MoveVisit(
                                         first, new VisitAt(first.month().plusMonths(shift), first.place()))));
-                List<AgreedWork> agreed = AgreedVisits.of(hand.plan(), InventedDesk.TODAY, "A. Owner");
-                HandPlan again = AgreedVisits.apply(p.visits(), p.plan(), agreed);
+                List<AgreedWork> agreed = AgreeVisits.works(hand.plan(), InventedDesk.TODAY, "A. Owner");
+                HandPlan again = p.visits().asAgreed(p.plan(), agreed);
                 assertEquals(works(hand.plan()), works(again.plan()), p.plan().boatId() + " by " + shift);
                 changed += works(p.plan()).equals(works(again.plan())) ? 0 : 1;
             }
