@@ -1,10 +1,11 @@
 package sternwright.service;
 
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sternwright.finding.Source;
 
 /**
- * The yard's or a maker's figure in place of a rule's own. Null leaves the rule's figure.
+ * The yard's or a maker's figure in place of a rule's own. Null leaves the rule's figure; a dropped clause takes it out.
  *
  * @param ruleId the rule
  * @param scope how far it reaches
@@ -13,6 +14,7 @@ import sternwright.finding.Source;
  * @param hours interval in engine hours
  * @param lifeMonths life in months
  * @param nth every n-th
+ * @param drop clauses of the interval that do not hold here, such as hours where the meter counts nothing; empty for none
  * @param half half of the year
  * @param place where
  * @param minutes working minutes
@@ -27,8 +29,14 @@ public record Overriding(
         @Nullable Double hours,
         @Nullable Integer lifeMonths,
         @Nullable Integer nth,
+        Set<IntervalClause> drop,
         @Nullable Half half,
         @Nullable Place place,
         @Nullable Double minutes,
         boolean applies,
-        Source source) {}
+        Source source) {
+    /** Copies the set. */
+    public Overriding {
+        drop = Set.copyOf(drop);
+    }
+}

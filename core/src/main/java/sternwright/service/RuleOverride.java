@@ -1,5 +1,7 @@
 package sternwright.service;
 
+import java.util.ArrayList;
+import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -20,9 +22,13 @@ record RuleOverride(RuleInForce held, boolean on) {
                 over.place() == null ? r.place() : over.place(),
                 over.minutes() == null ? r.minutes() : over.minutes(),
                 r.servicePoint());
+        boolean changes = changesFigures(over);
+        List<FigureStep> chain = new ArrayList<>(held.chain());
+        if (changes) {
+            chain.add(new FigureStep(over.scope(), FigureWords.of(over), over.source()));
+        }
         return new RuleOverride(
-                new RuleInForce(changed, over.scope(), changesFigures(over) ? over.source() : held.source()),
-                over.applies());
+                new RuleInForce(changed, over.scope(), changes ? over.source() : held.source(), chain), over.applies());
     }
 
     /** The rule with the service point of the kind of part it is done on, if it names none itself. */
@@ -32,7 +38,7 @@ record RuleOverride(RuleInForce held, boolean on) {
             return this;
         }
         Rule placed = copy(r, r.interval(), r.half(), r.place(), r.minutes(), servicePoint);
-        return new RuleOverride(new RuleInForce(placed, held.scope(), held.source()), on);
+        return new RuleOverride(new RuleInForce(placed, held.scope(), held.source(), held.chain()), on);
     }
 
     private static boolean changesFigures(Overriding o) {
@@ -40,6 +46,7 @@ record RuleOverride(RuleInForce held, boolean on) {
                 || o.hours() != null
                 || o.lifeMonths() != null
                 || o.nth() != null
+                || !o.drop().isEmpty()
                 || o.half() != null
                 || o.place() != null
                 || o.minutes() != null;
@@ -49,13 +56,20 @@ record RuleOverride(RuleInForce held, boolean on) {
         EveryNth nth = i.everyNth();
         Integer n = over.nth();
         return new Interval(
-                over.months() == null ? i.months() : over.months(),
-                over.hours() == null ? i.hours() : over.hours(),
-                over.lifeMonths() == null ? i.lifeMonths() : over.lifeMonths(),
+                held(over, IntervalClause.MONTHS, over.months(), i.months()),
+                held(over, IntervalClause.HOURS, over.hours(), i.hours()),
+                held(over, IntervalClause.LIFE_MONTHS, over.lifeMonths(), i.lifeMonths()),
                 nth == null || n == null ? nth : new EveryNth(nth.ruleId(), n),
                 i.occasion(),
                 i.after(),
                 i.unlessLastsTo());
+    }
+
+    private static <T> @Nullable T held(Overriding over, IntervalClause clause, @Nullable T instead, @Nullable T own) {
+        if (over.drop().contains(clause)) {
+            return null;
+        }
+        return instead == null ? own : instead;
     }
 
     private static Rule copy(

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SplittableRandom;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -121,6 +122,7 @@ class RuleBookPropertyTest {
                 random.nextBoolean() ? null : (Double) (1.0 + random.nextInt(500)),
                 null,
                 null,
+                Set.of(),
                 null,
                 null,
                 random.nextBoolean() ? null : (Double) (1.0 + random.nextInt(90)),

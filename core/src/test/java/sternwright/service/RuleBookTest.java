@@ -1,6 +1,7 @@
 package sternwright.service;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static sternwright.service.Rules.applies;
@@ -179,6 +180,68 @@ class RuleBookTest {
     void aPartOfUnknownKindHasNoRules() {
         Boat odd = Rules.boat("odd", null, Arrangement.JET, Cooling.KEEL, null, Part.of("thing", "thing"));
         assertTrue(on(book(List.of(OIL)), odd, "thing").isEmpty());
+    }
+
+    private static Overriding dropping(Scope scope, String target, IntervalClause clause) {
+        return new Overriding(
+                "change-oil",
+                scope,
+                target,
+                null,
+                null,
+                null,
+                null,
+                Set.of(clause),
+                null,
+                null,
+                null,
+                true,
+                Rules.source(scope + " drop"));
+    }
+
+    @Test
+    void aClauseIsDroppedAndANarrowerOverridingMayGiveItAgain() {
+        RuleBook book = book(
+                List.of(OIL),
+                programme(
+                        "yard",
+                        List.of(),
+                        List.of(
+                                dropping(Scope.YARD, "", IntervalClause.HOURS),
+                                dropping(Scope.BOAT, "tern", IntervalClause.MONTHS),
+                                months("change-oil", Scope.PART, "tern/main/engine", 5))));
+        Interval tern = on(book, TERN, "engine").get(0).rule().interval();
+        assertNull(tern.hours(), "dropped for the whole yard");
+        assertEquals(5, tern.months(), "given again for the part");
+        Interval other =
+                on(book, boat("other", null, null), "engine").get(0).rule().interval();
+        assertNull(other.hours());
+        assertEquals(12, other.months());
+    }
+
+    @Test
+    void theChainSaysWhatWasOverriddenByWhom() {
+        RuleBook book = book(
+                List.of(OIL),
+                programme(
+                        "yard",
+                        List.of(),
+                        List.of(
+                                dropping(Scope.YARD, "", IntervalClause.HOURS),
+                                applies("change-oil", Scope.BOAT, "tern", true),
+                                months("change-oil", Scope.PART, "tern/main/engine", 1))));
+        RuleInForce held = on(book, TERN, "engine").get(0);
+        assertEquals(
+                List.of("12 months, 200 h", "no hours", "1 month"),
+                held.chain().stream().map(FigureStep::figures).toList(),
+                "what changes no figure is no link");
+        assertEquals(
+                List.of(Scope.GENERIC, Scope.YARD, Scope.PART),
+                held.chain().stream().map(FigureStep::scope).toList());
+        assertTrue(held.sourceLine().startsWith("generic programme: 12 months, 200 h; service practice"));
+        RuleInForce plain = on(book(List.of(OIL)), TERN, "engine").get(0);
+        assertEquals(1, plain.chain().size());
+        assertEquals(plain.source().line(), plain.sources());
     }
 
     private static List<String> ids(List<RuleInForce> rules) {

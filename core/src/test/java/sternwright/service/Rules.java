@@ -64,19 +64,55 @@ public final class Rules {
     /** Another number of months, by whom. */
     public static Overriding months(String ruleId, Scope scope, String target, int months) {
         return new Overriding(
-                ruleId, scope, target, months, null, null, null, null, null, null, true, source(scope + " months"));
+                ruleId,
+                scope,
+                target,
+                months,
+                null,
+                null,
+                null,
+                Set.of(),
+                null,
+                null,
+                null,
+                true,
+                source(scope + " months"));
     }
 
     /** Another number of minutes, by whom. */
     public static Overriding minutes(String ruleId, Scope scope, String target, double minutes) {
         return new Overriding(
-                ruleId, scope, target, null, null, null, null, null, null, minutes, true, source(scope + " minutes"));
+                ruleId,
+                scope,
+                target,
+                null,
+                null,
+                null,
+                null,
+                Set.of(),
+                null,
+                null,
+                minutes,
+                true,
+                source(scope + " minutes"));
     }
 
     /** Switches a rule off or on. */
     public static Overriding applies(String ruleId, Scope scope, String target, boolean applies) {
         return new Overriding(
-                ruleId, scope, target, null, null, null, null, null, null, null, applies, source(scope + " off"));
+                ruleId,
+                scope,
+                target,
+                null,
+                null,
+                null,
+                null,
+                Set.of(),
+                null,
+                null,
+                null,
+                applies,
+                source(scope + " off"));
     }
 
     /** A yard's source. */

@@ -132,7 +132,7 @@ public final class Words {
                 + (often.isEmpty()
                         ? sentence(inForce.scope().words())
                         : inForce.scope().words())
-                + ". Source: " + inForce.source().line() + ".";
+                + ". Source: " + inForce.sources() + ".";
     }
 
     /** The figure the hour meter shows after a reading. */

@@ -2,6 +2,7 @@ package sternwright.app.programme;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertNotNull;
+import static org.junit.jupiter.api.Assertions.assertNull;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -49,6 +50,7 @@ class OverridingTest {
               - {rule: renew-diaphragm-seal, scope: part, target: tern/main/seal, life-months: 60}
               - {rule: drain-saildrive-oil, nth: 2}
               - {rule: prove-leg-isolated, half: lay-up, place: ashore}
+              - {rule: change-fine-fuel-filter, drop: [hours]}
               - {rule: service-air-filter, applies: false}
               - {rule: service-air-filter, scope: boat, target: tern, applies: true}
             rules:
@@ -76,6 +78,7 @@ class OverridingTest {
                 model,
                 Part.of("engine", "engine"),
                 Part.of("air", "air-filter"),
+                Part.of("fine", "fine-fuel-filter"),
                 Part.of("leg", "leg"),
                 Part.of("seal", "diaphragm-seal"));
     }
@@ -155,6 +158,29 @@ class OverridingTest {
         RuleInForce proof = inForce(stranger, "leg", "prove-leg-isolated").orElseThrow();
         assertEquals(Half.LAY_UP, proof.rule().half());
         assertEquals(Place.ASHORE, proof.rule().place());
+    }
+
+    @Test
+    void aDroppedClause() {
+        RuleInForce fuel = inForce(stranger, "fine", "change-fine-fuel-filter").orElseThrow();
+        assertEquals(12, fuel.rule().interval().months());
+        assertNull(fuel.rule().interval().hours());
+        assertEquals(
+                "generic programme: 12 months, 400 h; service practice (common practice, no source); then yard's own rule: no"
+                        + " hours; yard's own rule (yard's own rule)",
+                fuel.sourceLine());
+    }
+
+    @Test
+    void aClauseThatIsNoneIsNamedWithTheNearest() {
+        List<Problem> problems = new ArrayList<>();
+        Yaml.read(
+                "id: own\nname: own\noverridings:\n  - {rule: change-engine-oil, drop: [hour]}\n",
+                ProgrammeShape.PROGRAMME,
+                new Reading("own.yaml", LocalDate.MAX),
+                problems);
+        assertEquals(1, problems.size());
+        assertTrue(problems.get(0).toString().contains("one of months, hours, life-months"), problems.toString());
     }
 
     @Test

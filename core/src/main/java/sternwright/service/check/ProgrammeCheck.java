@@ -1,6 +1,7 @@
 package sternwright.service.check;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -11,6 +12,7 @@ import sternwright.boat.Boat;
 import sternwright.boat.PartCatalogue;
 import sternwright.boat.PartKind;
 import sternwright.finding.Caution;
+import sternwright.service.IntervalClause;
 import sternwright.service.Overriding;
 import sternwright.service.Programme;
 import sternwright.service.ReadingAsked;
@@ -27,6 +29,9 @@ public final class ProgrammeCheck {
     private final Map<String, Set<String>> partsByBoat;
     private final List<ProgrammeFault> faults = new ArrayList<>();
 
+    /** Clauses that some overriding gives, by rule. */
+    private final Map<String, Set<IntervalClause>> given = new HashMap<>();
+
     private ProgrammeCheck(List<Programme> programmes, PartCatalogue catalogue, List<Boat> boats) {
         for (Programme p : programmes) {
             for (Rule r : p.rules()) {
@@ -40,6 +45,9 @@ public final class ProgrammeCheck {
                 .map(Caution::id)
                 .collect(Collectors.toSet());
         kinds = catalogue.kinds().stream().map(PartKind::id).collect(Collectors.toSet());
+        programmes.stream()
+                .flatMap(p -> p.overridings().stream())
+                .forEach(o -> given.merge(o.ruleId(), OverridingFigures.given(o), ProgrammeCheck::both));
         kindTags = catalogue.kinds().stream().flatMap(k -> k.tags().stream()).collect(Collectors.toSet());
         partsByBoat = boats.stream().collect(Collectors.toMap(Boat::id, ProgrammeCheck::parts, (a, b) -> a));
     }
@@ -120,7 +128,11 @@ public final class ProgrammeCheck {
         if (over.nth() != null && rule != null && rule.interval().everyNth() == null) {
             fault(at, "nth", over.nth().toString(), "the rule does not count another one: leave nth out");
         }
-        new OverridingFigures(at, over, faults).check();
+        OverridingFigures figures = new OverridingFigures(at, over, faults);
+        figures.check();
+        if (rule != null) {
+            figures.against(rule, given.getOrDefault(over.ruleId(), Set.of()));
+        }
     }
 
     private void part(Spot at, String target) {
@@ -145,6 +157,12 @@ public final class ProgrammeCheck {
 
     private void fault(Spot at, String field, String written, String expected) {
         faults.add(new ProgrammeFault(at.at(field), written, expected, null));
+    }
+
+    private static Set<IntervalClause> both(Set<IntervalClause> a, Set<IntervalClause> b) {
+        Set<IntervalClause> all = new HashSet<>(a);
+        all.addAll(b);
+        return all;
     }
 
     private static Set<String> parts(Boat boat) {

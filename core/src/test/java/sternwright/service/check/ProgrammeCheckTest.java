@@ -16,6 +16,7 @@ import sternwright.boat.Part;
 import sternwright.service.AppliesTo;
 import sternwright.service.EveryNth;
 import sternwright.service.Interval;
+import sternwright.service.IntervalClause;
 import sternwright.service.Overriding;
 import sternwright.service.Programme;
 import sternwright.service.Rule;
@@ -138,5 +139,43 @@ class ProgrammeCheckTest {
     void twoRulesOfOneIdInOneProgramme() {
         Rule oil = rule("change-oil", "engine", Interval.of(12, 200.0));
         assertTrue(lines(List.of(oil, oil)).get(0).contains("two rules have this id"));
+    }
+
+    private static Overriding drop(@org.jspecify.annotations.Nullable Double hours, IntervalClause... clauses) {
+        return new Overriding(
+                "change-oil",
+                Scope.YARD,
+                "",
+                null,
+                hours,
+                null,
+                null,
+                Set.of(clauses),
+                null,
+                null,
+                null,
+                true,
+                Rules.source("drop"));
+    }
+
+    @Test
+    void aDroppedClauseMustBeThereAndLeaveOne() {
+        Rule oil = rule("change-oil", "engine", Interval.of(12, 200.0));
+        assertEquals(List.of(), lines(List.of(oil), drop(null, IntervalClause.HOURS)));
+        assertEquals(
+                List.of(
+                        "programme generic, overriding 1 (rule change-oil), drop: \"life-months\": the rule has no life-months to"
+                                + " drop: it has months, hours"),
+                lines(List.of(oil), drop(null, IntervalClause.LIFE_MONTHS)));
+        assertEquals(
+                List.of(
+                        "programme generic, overriding 1 (rule change-oil), drop: \"months, hours\": nothing is left that makes"
+                                + " the work due: write applies: false to switch the rule off"),
+                lines(List.of(oil), drop(null, IntervalClause.MONTHS, IntervalClause.HOURS)));
+        assertEquals(
+                List.of(
+                        "programme generic, overriding 1 (rule change-oil), drop: \"hours\": it is given and dropped at once:"
+                                + " leave out hours: 100.0 or the drop"),
+                lines(List.of(oil), drop(100.0, IntervalClause.HOURS)));
     }
 }

@@ -55,8 +55,7 @@ public final class DueText {
         if (due.state() != DueState.UNKNOWN) {
             indented(reasons.sentence(due) + window(due));
         }
-        indented("Rule " + due.rule().id() + " by the " + due.inForce().scope().words() + ": "
-                + due.inForce().source().line() + ".");
+        indented("Rule " + due.rule().id() + " by the " + due.inForce().sourceLine() + ".");
     }
 
     private String window(Due due) {

@@ -74,7 +74,7 @@ final class CampaignCsv {
                         due.rule().safety() ? "yes" : "no",
                         due.rule().place().words(),
                         due.rule().half().words(),
-                        due.inForce().source().line())
+                        due.inForce().sources())
                 .map(CampaignCsv::plain)
                 .toList();
     }

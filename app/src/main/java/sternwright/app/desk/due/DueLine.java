@@ -99,6 +99,6 @@ public record DueLine(
                 due.rule().minutes(),
                 reasons.sentence(due),
                 due.inForce().scope().words(),
-                due.inForce().source().line());
+                due.inForce().sources());
     }
 }

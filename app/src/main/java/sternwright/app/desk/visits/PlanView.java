@@ -122,7 +122,7 @@ public record PlanView(
                 w.price().amount(),
                 w.inForce().rule().safety(),
                 w.inForce().scope().words(),
-                w.inForce().source().line());
+                w.inForce().sources());
     }
 
     private static Supply supply(SupplyLine s) {

@@ -2,6 +2,7 @@ package sternwright.app.files.kind;
 
 import java.util.List;
 import java.util.Map;
+import java.util.Set;
 import java.util.TreeMap;
 import sternwright.app.files.shape.Block;
 import sternwright.app.files.shape.Field;
@@ -12,6 +13,7 @@ import sternwright.app.files.shape.Values;
 import sternwright.finding.Caution;
 import sternwright.finding.Source;
 import sternwright.service.Half;
+import sternwright.service.IntervalClause;
 import sternwright.service.Overriding;
 import sternwright.service.Place;
 import sternwright.service.Programme;
@@ -41,6 +43,12 @@ public final class ProgrammeShape {
             Field.optional("life-months", Numbers.count(1), Overriding::lifeMonths, "life in months");
     private static final Field<Overriding, Integer> NTH =
             Field.optional("nth", Numbers.count(2), Overriding::nth, "every n-th");
+    private static final Field<Overriding, Set<IntervalClause>> DROP = Field.or(
+            "drop",
+            Many.set(Shapes.oneOf(IntervalClause.class)),
+            Set.of(),
+            Overriding::drop,
+            "clauses of the rule's interval that do not hold here");
     private static final Field<Overriding, Half> HALF =
             Field.optional("half", Shapes.oneOf(Half.class), Overriding::half, "half of the year");
     private static final Field<Overriding, Place> PLACE =
@@ -63,6 +71,7 @@ public final class ProgrammeShape {
             HOURS,
             LIFE,
             NTH,
+            DROP,
             HALF,
             PLACE,
             MINUTES,
@@ -133,6 +142,7 @@ public final class ProgrammeShape {
                 v.orNull(HOURS),
                 v.orNull(LIFE),
                 v.orNull(NTH),
+                v.get(DROP),
                 v.orNull(HALF),
                 v.orNull(PLACE),
                 v.orNull(MINUTES),

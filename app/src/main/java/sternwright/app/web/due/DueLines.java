@@ -49,7 +49,7 @@ final class DueLines {
                 page.say(
                         "due.figure",
                         due.inForce().scope().words(),
-                        due.inForce().source().line()),
+                        due.inForce().sources()),
                 due.rule().ifDeclined());
     }
 

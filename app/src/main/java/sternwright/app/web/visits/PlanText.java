@@ -94,7 +94,7 @@ final class PlanText {
                 page.say(
                         "visits.figure",
                         w.inForce().scope().words(),
-                        w.inForce().source().line()),
+                        w.inForce().sources()),
                 w.inForce().rule().ifDeclined(),
                 f.time(w.minutes()),
                 f.money(w.price()));
