@@ -9,7 +9,7 @@ import sternwright.app.desk.season.Onlooker;
 /** Says on the way how good the plan is; Ctrl-C stops the search and keeps the best so far. */
 public final class SeasonProgress implements Onlooker {
     private static final long SAY_EVERY_NANOS = 2_000_000_000L;
-    private static final long WAIT_SECONDS = 20;
+    private static final long WAIT_SECONDS = 60;
 
     private final PrintWriter err;
     private final String currency;
