@@ -1,5 +1,6 @@
 package sternwright.season.planner;
 
+import java.util.function.Supplier;
 import sternwright.season.Bound;
 
 /** Sees planning at work and may stop it; the best plan so far is kept. */
@@ -17,4 +18,11 @@ public interface Progress {
      * @return false to stop now and keep the best plan
      */
     boolean goOn(double spent, long cost, Bound bound);
+
+    /**
+     * Called when there is a better plan, the first one included.
+     *
+     * @param answer the plan, proved by the judge when asked for, in whatever thread asks; it stays what it is while the search goes on
+     */
+    default void better(Supplier<SeasonAnswer> answer) {}
 }

@@ -18,6 +18,7 @@ import sternwright.season.exact.ExactSeason;
 import sternwright.season.search.Budget;
 import sternwright.season.search.FirstPlan;
 import sternwright.season.search.SeasonSearch;
+import sternwright.season.search.Watch;
 
 /** Plans a season: a first plan at once, then better ones and a bound that rises, for as long as the budget lasts. */
 public final class SeasonPlanner {
@@ -32,7 +33,7 @@ public final class SeasonPlanner {
     private final Progress progress;
     private final BoundPace pace;
 
-    private Bound bound;
+    private volatile Bound bound;
     private @Nullable LagrangianBound prices;
 
     /** How many steps of the bound are made between two rounds of the search. */
@@ -111,9 +112,32 @@ public final class SeasonPlanner {
 
     private SeasonAnswer improve(int[] starts, Budget budget, SeasonSearch.Settings settings) {
         SeasonPlan first = proved(starts, "first plan");
-        int[] best = new SeasonSearch(a, settings).improve(starts, budget, this::watch);
+        progress.better(() -> new SeasonAnswer(first, bound, first.cost().total()));
+        int[] best = new SeasonSearch(a, settings).improve(starts, budget, new Watching(first));
         SeasonPlan plan = proved(best, "ruin and recreate, seed " + seed);
         return new SeasonAnswer(plan, bound, first.cost().total());
+    }
+
+    /** Passes on what the search shows. */
+    private final class Watching implements Watch {
+        private final SeasonPlan first;
+
+        Watching(SeasonPlan first) {
+            this.first = first;
+        }
+
+        @Override
+        public boolean goOn(double spent, long points) {
+            return watch(spent, points);
+        }
+
+        @Override
+        public void better(int[] starts) {
+            progress.better(() -> new SeasonAnswer(
+                    proved(starts, "ruin and recreate, seed " + seed),
+                    bound,
+                    first.cost().total()));
+        }
     }
 
     private boolean watch(double spent, long points) {

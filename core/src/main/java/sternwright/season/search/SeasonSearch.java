@@ -76,6 +76,7 @@ public final class SeasonSearch {
             if (judge.points() < bestPoints) {
                 bestPoints = judge.points();
                 best = candidate;
+                watch.better(best);
             }
             current = merge(searches.stream().map(Annealing::current).toList(), moved, current);
             if (!watch.goOn(until, bestPoints)) {

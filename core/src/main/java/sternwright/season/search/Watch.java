@@ -14,4 +14,11 @@ public interface Watch {
      * @return false to stop now
      */
     boolean goOn(double spent, long points);
+
+    /**
+     * Called before {@link #goOn} when there is a better plan.
+     *
+     * @param starts starts of the better plan, never changed afterwards
+     */
+    default void better(int[] starts) {}
 }

@@ -1,5 +1,7 @@
 package sternwright.app.desk.season;
 
+import java.util.function.Supplier;
+
 /** Sees the work and may stop it; the best so far is kept. */
 public interface Onlooker {
     /** Sees nothing, stops nothing. */
@@ -29,4 +31,11 @@ public interface Onlooker {
      * @return false to stop and keep it
      */
     boolean goOn(double spent, double cost, double bound);
+
+    /**
+     * There is a better plan than before, or the first one.
+     *
+     * @param plan the plan, passed by both judges when asked for, in whatever thread asks; it stays what it is while the search goes on
+     */
+    default void better(Supplier<PlannedSeason> plan) {}
 }

@@ -6,7 +6,9 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.visits.AshoreSince;
 import sternwright.app.files.SeasonFiles;
 import sternwright.app.files.SeasonFolder;
@@ -14,6 +16,7 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.sheet.Sheet;
+import sternwright.season.Bound;
 import sternwright.season.Cost;
 import sternwright.season.SeasonPlan;
 import sternwright.season.SeasonProblem;
@@ -30,6 +33,7 @@ import sternwright.season.dated.check.DatedSeasonCheck;
 import sternwright.season.dated.event.AfterEvents;
 import sternwright.season.dated.make.SeasonFaults;
 import sternwright.season.dated.make.SeasonOfYard;
+import sternwright.season.planner.Progress;
 import sternwright.season.planner.SeasonAnswer;
 import sternwright.season.planner.SeasonPlanner;
 import sternwright.season.relief.WhyNoSeason;
@@ -47,9 +51,13 @@ public final class PlanSeason {
     private final YardFiles yard;
     private final SeasonFiles files;
     private final List<String> remarks = new ArrayList<>();
+    private final @Nullable PlannedSeason base;
+    private final List<PromisedDate> fixed;
 
-    private PlanSeason(SeasonAsk ask, Onlooker onlooker) {
+    private PlanSeason(SeasonAsk ask, Onlooker onlooker, @Nullable PlannedSeason base, List<PromisedDate> fixed) {
         this.ask = ask;
+        this.base = base;
+        this.fixed = fixed;
         this.onlooker = onlooker;
         yard = YardFolder.all(ask.shelf(), ask.latest());
         files = SeasonFolder.read(ask.shelf(), ask.latest());
@@ -64,12 +72,26 @@ public final class PlanSeason {
      * @throws BadInput if the yard's files or the events do not allow a season
      */
     public static PlannedSeason of(SeasonAsk ask, Onlooker onlooker) {
-        return new PlanSeason(ask, onlooker).plan();
+        return new PlanSeason(ask, onlooker, null, List.of()).plan();
+    }
+
+    /**
+     * Plans on from a season that need not be published, with some operations fixed on days: what else moves then?
+     *
+     * @param base the season as it stands; every lift, launch and visit afloat of it counts as promised
+     * @param fixed operations and the days on which they shall be, whatever it costs
+     * @param ask what was asked for {@code base}; its seconds are for this search
+     * @param onlooker sees the work and may stop it
+     * @return a season that both judges have passed; its {@link DatedSeason#moved()} are the dates that had to give way
+     * @throws BadInput if there is no season with these dates
+     */
+    public static PlannedSeason with(PlannedSeason base, List<PromisedDate> fixed, SeasonAsk ask, Onlooker onlooker) {
+        return new PlanSeason(ask, onlooker, base, List.copyOf(fixed)).plan();
     }
 
     private PlannedSeason plan() {
         EventNames.require(ask.events(), yard, files.resources());
-        List<Published> published = ask.fresh() ? List.of() : files.published();
+        List<Published> published = known();
         LocalDate basis = published.stream()
                 .map(Published::plannedOn)
                 .min(Comparator.naturalOrder())
@@ -89,6 +111,17 @@ public final class PlanSeason {
         onlooker.says("Placing " + season.problem().operations().size() + " operations of "
                 + season.problem().visits().size() + " visits ...");
         return published.isEmpty() ? anew(season) : onFrom(season, published);
+    }
+
+    /** The plan from which this one goes on; empty for a season planned anew. */
+    private List<Published> known() {
+        PlannedSeason standing = base;
+        if (standing != null) {
+            boolean anew = ask.fresh() || standing.published().isEmpty();
+            LocalDate basis = anew ? ask.today() : standing.visitsOf().orElse(ask.today());
+            return standing.dated().published(basis);
+        }
+        return ask.fresh() ? List.of() : files.published();
     }
 
     private SeasonRequest request(List<SeasonBoat> boats, List<Published> published) {
@@ -142,6 +175,7 @@ public final class PlanSeason {
                 .map(Sheet.Row::value)
                 .filter(p -> !p.date().isBefore(ask.today()))
                 .forEach(p -> promises.put(p.name(), withQuarter(p, promises.get(p.name()))));
+        fixed.forEach(p -> promises.put(p.name(), p));
         return promises.values().stream()
                 .sorted(Comparator.comparing(PromisedDate::name))
                 .toList();
@@ -212,9 +246,18 @@ public final class PlanSeason {
                 .toList();
     }
 
-    private sternwright.season.planner.Progress watch(SeasonOfYard season) {
-        return (spent, cost, bound) ->
-                onlooker.goOn(spent, cost * season.pointValue(), bound.value() * season.pointValue());
+    private Progress watch(SeasonOfYard season) {
+        return new Progress() {
+            @Override
+            public boolean goOn(double spent, long cost, Bound bound) {
+                return onlooker.goOn(spent, cost * season.pointValue(), bound.value() * season.pointValue());
+            }
+
+            @Override
+            public void better(Supplier<SeasonAnswer> answer) {
+                onlooker.better(() -> judged(season, answer.get()));
+            }
+        };
     }
 
     private PlannedSeason judged(SeasonOfYard season, SeasonAnswer answer) {
