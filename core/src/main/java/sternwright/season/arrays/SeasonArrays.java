@@ -135,18 +135,11 @@ public final class SeasonArrays {
         latePerQ = new int[n];
         earlyPerQ = new int[n];
         needs = new int[n][];
-        for (int i = 0; i < n; i++) {
-            read(i, ops.get(i));
-        }
+        read(ops);
         onDay = onDay(problem.yard(), ops);
         promised = new int[n];
-        Arrays.fill(promised, NONE);
         movedCost = new int[n];
-        for (Promise p : problem.promises()) {
-            promised[p.operation()] = p.startQ();
-            boolean usual = p.movedCost() == Promise.USUAL;
-            movedCost[p.operation()] = usual ? problem.weights().promiseMoved() : p.movedCost();
-        }
+        readPromises();
         lags = lags(problem);
         stayLift = problem.stays().stream().mapToInt(Stay::lift).toArray();
         stayLaunch = problem.stays().stream().mapToInt(Stay::launch).toArray();
@@ -199,6 +192,21 @@ public final class SeasonArrays {
     public boolean dayAllowed(int i, int startQ) {
         boolean[] row = onDay[i];
         return row.length == 0 || row[startQ / quartersPerDay];
+    }
+
+    private void readPromises() {
+        Arrays.fill(promised, NONE);
+        for (Promise p : problem.promises()) {
+            promised[p.operation()] = p.startQ();
+            boolean usual = p.movedCost() == Promise.USUAL;
+            movedCost[p.operation()] = usual ? problem.weights().promiseMoved() : p.movedCost();
+        }
+    }
+
+    private void read(List<Operation> operations) {
+        for (int i = 0; i < n; i++) {
+            read(i, operations.get(i));
+        }
     }
 
     private void read(int i, Operation o) {
