@@ -16,6 +16,9 @@ import sternwright.app.command.entry.Misread;
 import sternwright.app.command.entry.Pages;
 import sternwright.app.command.entry.Sternwright;
 import sternwright.app.command.entry.TradeWords;
+import sternwright.app.command.keeping.BackupCommand;
+import sternwright.app.command.keeping.RestoreCommand;
+import sternwright.app.command.keeping.VerifyCommand;
 import sternwright.app.command.papers.CardCommand;
 import sternwright.app.command.papers.EstimateCommand;
 import sternwright.app.command.protect.CircuitCommand;
@@ -88,6 +91,9 @@ public final class CommandProgram {
         commands.put("hours", HoursCommand::new);
         commands.put("import", ImportCommand::new);
         commands.put("export", ExportCommand::new);
+        commands.put("backup", BackupCommand::new);
+        commands.put("restore", RestoreCommand::new);
+        commands.put("verify", VerifyCommand::new);
         return commands;
     }
 
@@ -98,7 +104,8 @@ public final class CommandProgram {
      * @return the exit status
      */
     public int run(String... args) {
-        CommandLine line = new CommandLine(new Sternwright(clock));
+        Sternwright program = new Sternwright(clock);
+        CommandLine line = new CommandLine(program);
         Map<String, Supplier<Object>> commands = commands();
         String asked = first(args, commands);
         commands.forEach((name, make) -> {
@@ -112,6 +119,7 @@ public final class CommandProgram {
         line.setExecutionExceptionHandler((e, at, parsed) -> told(e, at));
         line.setParameterExceptionHandler(this::told);
         int status = execute(line, args);
+        program.close();
         out.flush();
         err.flush();
         return status;

@@ -9,7 +9,7 @@ import com.zaxxer.hikari.HikariDataSource;
  * synchronous").
  */
 final class Pools implements AutoCloseable {
-    private static final String SQLITE = "?journal_mode=WAL&synchronous=FULL&foreign_keys=true&busy_timeout=30000";
+    private static final String SQLITE = "journal_mode=WAL&synchronous=FULL&foreign_keys=true&busy_timeout=30000";
     private static final int READERS = 4;
     private static final int BOTH = 8;
     private static final long WAIT_MS = 30_000;
@@ -24,8 +24,9 @@ final class Pools implements AutoCloseable {
 
     static Pools open(StoreAddress address) {
         if (address.isFile()) {
-            HikariDataSource writer = pool(address, address.url() + SQLITE + "&transaction_mode=IMMEDIATE", 1);
-            return new Pools(writer, pool(address, address.url() + SQLITE, READERS));
+            String url = address.url() + (address.url().contains("?") ? "&" : "?") + SQLITE;
+            HikariDataSource writer = pool(address, url + "&transaction_mode=IMMEDIATE", 1);
+            return new Pools(writer, pool(address, url, READERS));
         }
         HikariDataSource pool = pool(address, address.url(), BOTH);
         return new Pools(pool, pool);

@@ -78,6 +78,24 @@ public final class Store implements Keeper, AutoCloseable {
     }
 
     /**
+     * Photos and documents.
+     *
+     * @return where they are kept
+     */
+    public Attachments attachments() {
+        return new Attachments(this);
+    }
+
+    /**
+     * Links for owners and their answers.
+     *
+     * @return where they are kept
+     */
+    public OwnerLinks ownerLinks() {
+        return new OwnerLinks(this);
+    }
+
+    /**
      * Where it is, as a person knows it.
      *
      * @return a file, or the address of a database
@@ -113,11 +131,20 @@ public final class Store implements Keeper, AutoCloseable {
         return pools.reader();
     }
 
+    Pools pools() {
+        return pools;
+    }
+
     Texts texts() {
         return texts;
     }
 
-    Clock clock() {
+    /**
+     * The clock it notes times by.
+     *
+     * @return the clock
+     */
+    public Clock clock() {
         return clock;
     }
 

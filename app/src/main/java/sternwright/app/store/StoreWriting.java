@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.dao.DataAccessException;
 import org.springframework.jdbc.core.JdbcTemplate;
 import org.springframework.jdbc.core.simple.JdbcClient;
@@ -57,18 +58,30 @@ final class StoreWriting implements Writing {
             writing.jdbc.update("update shelf_head set id = id where id = 1");
             return writing;
         } catch (SQLException | DataAccessException e) {
-            giveBack(connection);
+            giveBack(store, connection);
             throw StoreTrouble.of(store.place(), e);
         }
     }
 
-    private static void giveBack(@org.jspecify.annotations.Nullable Connection connection) {
+    /**
+     * A connection whose transaction the database has ended by itself, as SQLite does when the disk is full, must not be used
+     * again: its driver would take the next change for part of a transaction that is none.
+     */
+    private static void giveBack(Store store, @Nullable Connection connection) {
         if (connection == null) {
             return;
         }
         try (connection) {
-            connection.rollback();
-            connection.setAutoCommit(true);
+            boolean sound = false;
+            try {
+                connection.rollback();
+                connection.setAutoCommit(true);
+                sound = true;
+            } finally {
+                if (!sound) {
+                    store.pools().writer().evictConnection(connection);
+                }
+            }
         } catch (SQLException alreadyLost) {
             return;
         }
@@ -148,8 +161,7 @@ final class StoreWriting implements Writing {
     }
 
     /** The row that makes the text what is wanted; null if it is that already. */
-    private @org.jspecify.annotations.Nullable ChangeRow change(
-            String name, List<ChangeRow> before, Optional<String> text, long seq, long at) {
+    private @Nullable ChangeRow change(String name, List<ChangeRow> before, Optional<String> text, long seq, long at) {
         int version = before.isEmpty() ? 1 : before.get(before.size() - 1).version() + 1;
         String now = Texts.together(before).map(Kept::text).orElse(null);
         if (text.isEmpty()) {
@@ -182,6 +194,6 @@ final class StoreWriting implements Writing {
 
     @Override
     public void close() {
-        giveBack(connection);
+        giveBack(store, connection);
     }
 }

@@ -1,6 +1,9 @@
 package sternwright.app.command.entry;
 
+import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.Locale;
 import java.util.concurrent.Callable;
@@ -11,7 +14,7 @@ import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.ScopeType;
 import picocli.CommandLine.Spec;
-import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.paper.Figures;
 
@@ -61,6 +64,9 @@ public final class Sternwright implements Callable<Integer> {
 
     private final LocalDate clock;
 
+    @Nullable
+    private YardPlace place;
+
     /**
      * Before anything was typed.
      *
@@ -77,7 +83,32 @@ public final class Sternwright implements Callable<Integer> {
 
     /** Where the yard's texts are kept. */
     public Shelf shelf() {
-        return new FolderShelf(yard);
+        try {
+            return place().shelf(person());
+        } catch (IOException e) {
+            throw new UncheckedIOException(e.getMessage(), e);
+        }
+    }
+
+    /** Where the yard is kept: in its folder or in a store. */
+    public YardPlace place() throws IOException {
+        if (place == null) {
+            place = YardPlace.of(yard, System.getenv(), Clock.systemDefaultZone());
+        }
+        return place;
+    }
+
+    /** Who sits at the machine, as the machine knows it; a store notes this beside what is written. */
+    public String person() {
+        return System.getProperty("user.name", "") + " at the command line";
+    }
+
+    /** Closes what the command has opened. */
+    public void close() {
+        if (place != null) {
+            place.close();
+            place = null;
+        }
     }
 
     /** Whether the answer is for other programs. */

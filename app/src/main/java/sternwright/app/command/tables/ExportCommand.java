@@ -11,6 +11,7 @@ import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Counted;
+import sternwright.app.desk.keeping.MoveYard;
 import sternwright.app.desk.tables.ExportTable;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
@@ -20,10 +21,10 @@ import sternwright.app.files.safe.SafeFile;
 /** Tables from the yard for a spreadsheet. */
 @Command(
         name = "export",
-        description = "Write the register, the hours or the history as one table.",
+        description = "Write the register, the hours or the history as one table, or the whole yard as a folder.",
         sortOptions = false)
 public final class ExportCommand extends Deed {
-    @Parameters(index = "0", paramLabel = "WHAT", description = "boats, hours or history.")
+    @Parameters(index = "0", paramLabel = "WHAT", description = "boats, hours, history or folder.")
     @Nullable
     Table what;
 
@@ -41,11 +42,15 @@ public final class ExportCommand extends Deed {
 
     @Override
     public Integer call() throws IOException {
+        Table kind = Objects.requireNonNull(what);
+        if (kind == Table.FOLDER) {
+            return folder();
+        }
         YardFiles files = YardFolder.all(program().shelf(), program().latest());
-        String table = switch (Objects.requireNonNull(what)) {
+        String table = switch (kind) {
             case BOATS -> ExportTable.boats(files);
             case HOURS -> ExportTable.hours(files);
-            case HISTORY -> ExportTable.history(files);
+            case HISTORY, FOLDER -> ExportTable.history(files);
         };
         if (file == null) {
             out().print(table);
@@ -56,6 +61,16 @@ public final class ExportCommand extends Deed {
         }
         SafeFile.write(file, table);
         out().println("Wrote " + Counted.of(table.lines().count() - 1, "row") + " to " + file + ".");
+        return ExitStatus.DONE;
+    }
+
+    private Integer folder() throws IOException {
+        if (file == null) {
+            throw BadInput.of("export folder", "the folder is not named", "a folder that is missing or empty", "");
+        }
+        MoveYard moved = MoveYard.out(program().place(), file);
+        out().println("Wrote " + Counted.of(moved.texts(), "text") + " and " + Counted.of(moved.documents(), "document")
+                + " to " + file + ".");
         return ExitStatus.DONE;
     }
 }

@@ -7,5 +7,7 @@ public enum Table {
     /** Meter readings. */
     HOURS,
     /** What was done. */
-    HISTORY
+    HISTORY,
+    /** The whole yard. */
+    FOLDER
 }
