@@ -1,0 +1,78 @@
+package sternwright.app.api;
+
+import jakarta.annotation.security.RolesAllowed;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Set;
+import java.util.TreeSet;
+import java.util.function.Predicate;
+import org.springframework.web.bind.annotation.GetMapping;
+import org.springframework.web.bind.annotation.PathVariable;
+import org.springframework.web.bind.annotation.RestController;
+import sternwright.app.files.SeasonFiles;
+import sternwright.app.files.SeasonFolder;
+import sternwright.app.files.YardFiles;
+import sternwright.app.paper.calendar.PublishedCalendar;
+import sternwright.boat.Boat;
+import sternwright.season.dated.Published;
+import sternwright.yard.resource.StayTimes;
+
+/**
+ * The published season as calendars (RFC 5545) that calendar programs fetch by themselves. The token stands in the address, since such
+ * programs send no header; it opens calendars alone.
+ */
+@RestController
+@RolesAllowed({"MANAGER", "OFFICE", "TECHNICIAN", "SURVEYOR"})
+public class CalendarApi {
+    private static final String CALENDAR = "text/calendar;charset=UTF-8";
+
+    private final Asked asked;
+
+    CalendarApi(Asked asked) {
+        this.asked = asked;
+    }
+
+    /** Every operation one person does. */
+    @GetMapping(value = "/calendar/{token}/people/{name}.ics", produces = CALENDAR)
+    String person(@PathVariable("token") String token, @PathVariable("name") String name) {
+        SeasonFiles season = season();
+        Set<String> people = new TreeSet<>();
+        season.published().forEach(p -> people.addAll(names(p)));
+        if (!people.contains(name)) {
+            throw new NotThere("person in the published season", name, people);
+        }
+        return calendar(name, season, p -> names(p).contains(name));
+    }
+
+    /** Every operation on one boat. */
+    @GetMapping(value = "/calendar/{token}/boats/{id}.ics", produces = CALENDAR)
+    String boat(@PathVariable("token") String token, @PathVariable("id") String id) {
+        Boat boat = asked.boat(id);
+        return calendar(boat.name(), season(), p -> p.name().boatId().equals(id));
+    }
+
+    private String calendar(String title, SeasonFiles season, Predicate<Published> wanted) {
+        YardFiles files = asked.yard().files();
+        StayTimes times = season.resources().times();
+        Duration day = Duration.ofMinutes(Math.round(times.hoursADay() * 60));
+        LocalDateTime stamp = asked.yard().today().atStartOfDay();
+        return new PublishedCalendar(files.yard().name(), times.begins(), day, stamp)
+                .text(title, season.published().stream().filter(wanted).toList(), id -> {
+                    Boat boat = files.boats().get(id);
+                    return boat == null ? id : boat.name();
+                });
+    }
+
+    private SeasonFiles season() {
+        return SeasonFolder.read(asked.shelf(), asked.yard().today());
+    }
+
+    private static List<String> names(Published operation) {
+        return Arrays.stream(operation.people().split(","))
+                .map(String::strip)
+                .filter(n -> !n.isEmpty())
+                .toList();
+    }
+}
