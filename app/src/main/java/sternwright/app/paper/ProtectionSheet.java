@@ -1,16 +1,24 @@
 package sternwright.app.paper;
 
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.paper.drawing.AnodeCurve;
+import sternwright.app.paper.drawing.Drawing;
 import sternwright.app.paper.drawing.PotentialScale;
+import sternwright.app.paper.drawing.ProtectionDrawings;
 import sternwright.finding.Severity;
+import sternwright.finding.Source;
 import sternwright.protection.anode.AnodeForecast;
 import sternwright.protection.anode.RequiredMass;
 import sternwright.protection.fault.FaultEffect;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.register.BoatJoint;
+import sternwright.protection.report.Advice;
 import sternwright.protection.report.Limits;
 import sternwright.protection.report.PartLine;
 import sternwright.protection.report.ProtectionReport;
@@ -27,9 +35,14 @@ public record ProtectionSheet(
         ProtectionReport report, ReferenceElectrode electrode, String yardName, boolean invented) {
     private static final int FAULTS = 16;
 
-    /** The circuit on its millivolt scale. */
-    public String scale() {
-        return PotentialScale.of(report, electrode);
+    /** The circuit. */
+    public Drawing circuit() {
+        return ProtectionDrawings.circuit(report);
+    }
+
+    /** The potentials on their millivolt scale. */
+    public Drawing potentials() {
+        return ProtectionDrawings.potentials(report, electrode);
     }
 
     /** The course of each anode. */
@@ -68,16 +81,29 @@ public record ProtectionSheet(
         return String.format(Locale.ROOT, form, value).replace('-', '\u2212');
     }
 
-    /** Parts whose judgement asks for something, at the berth. */
-    public List<PartLine> wanting() {
-        return report.parts().stream()
-                .filter(p -> p.atBerth().severity() != Severity.FINE)
-                .toList();
+    /** Why parts ask for something at the berth, by the source of the limit. */
+    public Map<String, List<String>> reasons() {
+        Map<String, List<String>> bySource = new LinkedHashMap<>();
+        for (PartLine p : report.parts()) {
+            Source source = p.atBerth().source();
+            if (source != null && p.atBerth().severity() != Severity.FINE) {
+                bySource.computeIfAbsent(source.line(), k -> new ArrayList<>())
+                        .add(Words.sentence(p.body().name()) + ": "
+                                + p.atBerth().reason().replaceAll("(?<= )-(?=\\d)", "\u2212"));
+            }
+        }
+        return bySource;
     }
 
     /** The faults that do most. */
     public List<FaultEffect> faults() {
         return report.faults().stream().limit(FAULTS).toList();
+    }
+
+    /** What is to be done, for the page. */
+    public String by(Advice a, Figures f) {
+        LocalDate by = a.by();
+        return by == null || !by.isAfter(report.today()) ? "" : f.shortDate(by);
     }
 
     /** Joints that must stay open and do. */

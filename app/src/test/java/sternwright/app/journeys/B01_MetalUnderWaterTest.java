@@ -84,14 +84,90 @@ class B01_MetalUnderWaterTest {
         assertTrue(told.err().contains("did you mean \"main/leg.area-m2\""), told::all);
     }
 
-    @Test
-    void aBerthWithoutWaterIsSaidAndNothingIsWritten() throws IOException {
+    private void noWater() throws IOException {
         Path berths = folder.resolve("yard/berths.yaml");
         Files.writeString(berths, Files.readString(berths).replaceAll("(?s)    water:.*?(?=    # first night)", ""));
-        Path page = folder.resolve("report.html");
-        assertEquals(2, run("protect", "grey-plover", "--html", page.toString()));
-        assertTrue(told.err().contains("neither salinity nor resistivity"), told::all);
-        assertFalse(Files.exists(page));
+    }
+
+    /** Refused with words, and nothing written. */
+    private void refused(String words, String... options) {
+        Path page = folder.resolve("refused.html");
+        Path pdf = folder.resolve("refused.pdf");
+        String[] args = new String[options.length + 6];
+        String[] first = {"protect", "grey-plover", "--html", page.toString(), "--pdf", pdf.toString()};
+        System.arraycopy(first, 0, args, 0, 6);
+        System.arraycopy(options, 0, args, 6, options.length);
+        assertEquals(2, run(args), told::all);
+        assertTrue(told.err().contains(words), told::all);
+        assertFalse(told.err().contains("Exception"), told::all);
+        assertFalse(Files.exists(page) || Files.exists(pdf));
+    }
+
+    @Test
+    void aBerthWithoutWaterIsSaidAndNothingIsWritten() throws IOException {
+        noWater();
+        refused("neither salinity nor resistivity");
+        assertTrue(told.err().contains("berths.yaml"), told::all);
+    }
+
+    @Test
+    void allThatIsWrongIsSaidInOneGo() throws IOException {
+        noWater();
+        refused(
+                "neither salinity nor resistivity",
+                "--electrode",
+                "Zn",
+                "--reading",
+                "main/ruder=0.2V",
+                "--reading",
+                "main/leg=-970V",
+                "--set",
+                "main/leg.area-m2=-1");
+        assertTrue(told.err().contains("--reading main/ruder=0.2V"), told::all);
+        assertTrue(told.err().contains("a part in the water or an engine"), told::all);
+        assertTrue(told.err().contains("was it -970 mV?"), told::all);
+        assertTrue(told.err().contains("--set main/leg.area-m2"), told::all);
+        assertFalse(told.err().contains("boats/grey-plover.yaml"), told::all);
+    }
+
+    @Test
+    void noMetalNegativeAreaAndUnknownAlloyAreSaid() throws IOException {
+        Path boat = folder.resolve("yard/boats/grey-plover.yaml");
+        String sound = Files.readString(boat);
+        Files.writeString(boat, sound.replace("metal: aluminium-casting", "metal: unobtainium"));
+        refused("unobtainium");
+        Files.writeString(boat, sound.replaceFirst("wetted-area-m2: [0-9.]+", "wetted-area-m2: -0.4"));
+        refused("-0.4");
+        Files.writeString(
+                boat,
+                sound.replaceAll("kind: (leg-anode|leg|folding-propeller|propeller|seacock|engine)\\b", "kind: belts"));
+        refused("no metal in the water");
+    }
+
+    @Test
+    void aReadingInVoltsThatShouldBeMillivoltsAndAnElectrodeNotNamedAreSaid() {
+        refused("was it -970 mV?", "--electrode", "Ag/AgCl/sw", "--reading", "main/leg=-970V");
+        refused("names no reference electrode", "--reading", "main/leg=-0.97V");
+        refused("no unit is given", "--electrode", "Zn", "--reading", "main/leg=-970");
+        refused("Perhaps \"main/leg-anode\" is meant", "--electrode", "Zn", "--reading", "main/leg-anod=20mV");
+    }
+
+    @Test
+    void theWantedIntervalIsAnsweredForAWornAnodeToo() throws IOException {
+        Files.writeString(folder.resolve("yard/history/grey-plover.csv"), """
+                date,installation,part,rule,outcome,hours,who,readings,note
+                2025-04-10,main,leg-anode,renew-leg-anode,done,,somebody,,
+                2026-03-20,main,leg-anode,inspect-underwater-anode,done,,somebody,anode-remaining=30 %,
+                """);
+        assertEquals(0, run("protect", "grey-plover", "--last-years", "2", "--json"), told::all);
+        JsonNode two = json().get("anodes").get(0);
+        assertEquals("2026-04-01", two.get("half-gone").asString());
+        double lasts = two.get("new-lasts-months").asDouble();
+        assertEquals(
+                two.get("mass-kg").asDouble() * 24 / lasts,
+                two.get("mass-wanted-kg").asDouble(),
+                1e-6);
+        assertTrue(json().get("advice").get(0).get("act").asString().contains("Renew now"), told::all);
     }
 
     @Test
@@ -100,8 +176,10 @@ class B01_MetalUnderWaterTest {
         Path pdf = folder.resolve("report.pdf");
         assertEquals(0, run("protect", "grey-plover", "--html", page.toString(), "--pdf", pdf.toString()), told::all);
         String html = Files.readString(page);
-        assertTrue(html.contains("class=\"scale\"") && html.contains("class=\"anode\""));
+        assertTrue(html.contains("class=\"scale ") && html.contains("class=\"anode\""));
         assertTrue(html.contains("For the owner"));
+        assertTrue(
+                html.contains("narrow-only") && html.contains("wide-only"), "one drawing for a sheet, one for a phone");
         byte[] start = Files.readAllBytes(pdf);
         assertEquals("%PDF-", new String(start, 0, 5, StandardCharsets.US_ASCII));
     }
@@ -110,6 +188,7 @@ class B01_MetalUnderWaterTest {
     void weighedWastageMovesTheRenewalAndSaysSo() throws IOException {
         assertEquals(0, run("due", "grey-plover", "--within", "60"), told::all);
         assertTrue(told.out().contains("predicted from the boat's metals"), told::all);
+        assertTrue(told.out().contains("a new one then lasts about"), told::all);
         Files.writeString(folder.resolve("yard/history/grey-plover.csv"), """
                 date,installation,part,rule,outcome,hours,who,readings,note
                 2025-04-10,main,leg-anode,renew-leg-anode,done,,somebody,,

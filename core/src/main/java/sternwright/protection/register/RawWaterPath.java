@@ -100,8 +100,8 @@ record RawWaterPath(String engine, String outside, BoatBody inside, double hoseO
                 WaterResistance.column(water.resistivityOhmM(), 0.25, 0.038),
                 "ohm",
                 PASSAGE);
-        BoatBody inside = new BoatBody(
-                outside + ".inside", null, name + ", inside (raw-water passage)", INSIDE, metal, area, null, 0);
+        BoatBody inside =
+                new BoatBody(outside + ".inside", null, "inside of the " + name, INSIDE, metal, area, null, 0);
         return new RawWaterPath(engine, outside, inside, hose, passage);
     }
 

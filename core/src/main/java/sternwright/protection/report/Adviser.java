@@ -219,9 +219,7 @@ final class Adviser {
     private void unprotected() {
         Map<String, List<PartLine>> byAct = new LinkedHashMap<>();
         for (PartLine p : parts) {
-            boolean wants =
-                    p.atBerth().state() == Protection.UNDER && p.atBerth().severity() != Severity.FINE;
-            if (wants) {
+            if (wants(p) && !p.body().inside()) {
                 byAct.computeIfAbsent(act(p), k -> new ArrayList<>()).add(p);
             }
         }

@@ -55,7 +55,7 @@ public final class AnodeCurve {
                 WIDTH, HEIGHT, escape(words()), escape(words())));
         out.append(format(
                 "<text class=\"ink\" fill=\"#1c1813\" font-size=\"12\" x=\"0\" y=\"14\">%s</text>",
-                escape(forecast.body().id())));
+                escape(forecast.body().name())));
         axes();
         out.append(format("<path class=\"spread\" fill=\"#e9ddcf\" d=\"%sz\"/>", outline()));
         out.append(format(
@@ -123,7 +123,8 @@ public final class AnodeCurve {
     }
 
     private String words() {
-        return forecast.body().id() + ": " + Math.round(100 * forecast.remainingNow()) + " % left on " + forecast.from()
+        return forecast.body().name() + ": " + Math.round(100 * forecast.remainingNow()) + " % left on "
+                + forecast.from()
                 + ", half gone "
                 + (forecast.halfGone() == null ? "later than five years ahead" : "about " + forecast.halfGone());
     }
