@@ -1,14 +1,12 @@
 package sternwright.app.desk.campaign;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.BitSet;
 import java.util.EnumMap;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.Set;
 import java.util.stream.Collectors;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Berth;
@@ -23,6 +21,8 @@ public final class DueTable {
     private static final Facet[] FACETS = Facet.values();
 
     private final List<DueRow> rows;
+    private final int[] boats;
+    private final Map<Facet, Column> columns = new EnumMap<>(Facet.class);
 
     /**
      * One choice of a facet.
@@ -62,6 +62,13 @@ public final class DueTable {
 
     private DueTable(List<DueRow> rows) {
         this.rows = rows;
+        Map<String, Integer> numbers = new HashMap<>();
+        boats = rows.stream()
+                .mapToInt(r -> numbers.computeIfAbsent(r.boat().id(), b -> numbers.size()))
+                .toArray();
+        for (Facet facet : FACETS) {
+            columns.put(facet, Column.of(facet, rows));
+        }
     }
 
     /**
@@ -111,17 +118,6 @@ public final class DueTable {
         return List.copyOf(rows);
     }
 
-    /** Works and boats counted for one value. */
-    private static final class Tally {
-        private final String words;
-        private int works;
-        private final Set<String> boats = new java.util.HashSet<>();
-
-        Tally(String words) {
-            this.words = words;
-        }
-    }
-
     /**
      * Narrows the list.
      *
@@ -129,52 +125,34 @@ public final class DueTable {
      * @return its rows and the counts beside every choice
      */
     public Narrowed narrowed(DueFilter filter) {
+        List<Column.Count> counts = new ArrayList<>();
+        columns.forEach((facet, column) -> counts.add(column.count(filter.values(facet))));
         List<DueRow> kept = new ArrayList<>();
-        Map<Facet, Map<String, Tally>> tallies = new EnumMap<>(Facet.class);
-        for (Facet facet : FACETS) {
-            tallies.put(facet, new HashMap<>());
-        }
-        for (DueRow row : rows) {
-            if (!filter.open(row)) {
+        BitSet onBoats = new BitSet();
+        for (int row = 0; row < boats.length; row++) {
+            if (!filter.open(rows.get(row))) {
                 continue;
             }
-            List<Facet> against = against(filter, row);
-            if (against.isEmpty()) {
-                kept.add(row);
-                tallies.forEach((facet, counts) -> count(facet, counts, row));
-            } else if (against.size() == 1) {
-                Facet only = against.get(0);
-                count(only, tallies.computeIfAbsent(only, f -> new HashMap<>()), row);
+            Column.Count only = null;
+            int against = 0;
+            for (Column.Count count : counts) {
+                if (!count.wants(row)) {
+                    against++;
+                    only = count;
+                }
+            }
+            if (against == 0) {
+                kept.add(rows.get(row));
+                onBoats.set(boats[row]);
+                for (Column.Count count : counts) {
+                    count.add(row, boats[row]);
+                }
+            } else if (against == 1 && only != null) {
+                only.add(row, boats[row]);
             }
         }
-        Map<Facet, List<Choice>> choices = new LinkedHashMap<>();
-        tallies.forEach((facet, counts) -> choices.put(facet, choices(counts, filter.values(facet))));
-        int boats = (int) kept.stream().map(r -> r.boat().id()).distinct().count();
-        return new Narrowed(kept, boats, choices);
-    }
-
-    private static List<Facet> against(DueFilter filter, DueRow row) {
-        List<Facet> against = new ArrayList<>(2);
-        filter.wanted().forEach((facet, values) -> {
-            if (!values.contains(facet.value(row))) {
-                against.add(facet);
-            }
-        });
-        return against;
-    }
-
-    private static void count(Facet facet, Map<String, Tally> counts, DueRow row) {
-        Tally tally = counts.computeIfAbsent(facet.value(row), v -> new Tally(facet.words(row)));
-        tally.works++;
-        tally.boats.add(row.boat().id());
-    }
-
-    private static List<Choice> choices(Map<String, Tally> counts, Set<String> chosen) {
-        List<Choice> choices = new ArrayList<>();
-        counts.forEach(
-                (value, t) -> choices.add(new Choice(value, t.words, t.works, t.boats.size(), chosen.contains(value))));
-        chosen.stream().filter(v -> !counts.containsKey(v)).forEach(v -> choices.add(new Choice(v, v, 0, 0, true)));
-        choices.sort(Comparator.comparingInt(Choice::works).reversed().thenComparing(Choice::words));
-        return choices;
+        Map<Facet, List<Choice>> choices = new EnumMap<>(Facet.class);
+        counts.forEach(c -> choices.put(c.facet(), c.choices()));
+        return new Narrowed(kept, onBoats.cardinality(), choices);
     }
 }

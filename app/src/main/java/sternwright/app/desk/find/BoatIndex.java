@@ -26,7 +26,7 @@ public final class BoatIndex {
             List.of(DueState.OVERDUE, DueState.DUE, DueState.UNKNOWN, DueState.COMING, DueState.EVERY_VISIT);
 
     /** One boat: its row, its words and by number of the rule a bit for each state. */
-    private record Entry(BoatRow row, String words, byte[] states) {}
+    private record Entry(BoatRow row, String name, String words, byte[] states) {}
 
     private final List<Entry> entries;
     private final Map<String, Integer> rules;
@@ -52,8 +52,7 @@ public final class BoatIndex {
         }
         List<Entry> entries = files.boats().values().stream()
                 .map(b -> entry(files, b, byBoat.getOrDefault(b.id(), List.of()), rules))
-                .sorted(Comparator.comparing((Entry e) -> Folded.of(e.row.name()))
-                        .thenComparing(e -> e.row.boatId()))
+                .sorted(Comparator.comparing(Entry::name).thenComparing(e -> e.row.boatId()))
                 .toList();
         return new BoatIndex(entries, rules);
     }
@@ -85,7 +84,7 @@ public final class BoatIndex {
                 counts[DueState.DUE.ordinal()],
                 counts[DueState.UNKNOWN.ordinal()],
                 next(dues));
-        return new Entry(row, words(boat, row), states);
+        return new Entry(row, Folded.of(row.name()), words(boat, row), states);
     }
 
     private static BoatRow.@org.jspecify.annotations.Nullable Next next(List<Due> dues) {
@@ -136,15 +135,15 @@ public final class BoatIndex {
         List<BoatRow> rest = new ArrayList<>();
         for (Entry e : entries) {
             if (fits(e, words, query)) {
-                (words.length > 0 && named(e.row, words[0]) ? first : rest).add(e.row);
+                (words.length > 0 && named(e, words[0]) ? first : rest).add(e.row);
             }
         }
         first.addAll(rest);
         return List.copyOf(first);
     }
 
-    private static boolean named(BoatRow row, String word) {
-        return Folded.of(row.name()).startsWith(word) || Folded.of(row.boatId()).startsWith(word);
+    private static boolean named(Entry e, String word) {
+        return e.name.startsWith(word) || e.row.boatId().startsWith(word);
     }
 
     private boolean fits(Entry e, String[] words, BoatQuery query) {
