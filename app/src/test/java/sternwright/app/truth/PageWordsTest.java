@@ -49,7 +49,7 @@ class PageWordsTest {
         String plain = template.replaceAll("(?s)<%--.*?--%>", "")
                 .replaceAll("(?m)^@(import|param).*$", "")
                 .replaceAll("<meta name=\"[a-z-]+\" content=('|\")[^'>]*('|\")>", "");
-        plain = withoutBraces(plain);
+        plain = withoutBraces(plain.replace("$unsafe{", "${"));
         StringBuilder spoken = new StringBuilder();
         Matcher attributes = SPOKEN.matcher(plain);
         while (attributes.find()) {

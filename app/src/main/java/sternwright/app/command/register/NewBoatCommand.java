@@ -1,8 +1,6 @@
 package sternwright.app.command.register;
 
 import java.io.IOException;
-import java.text.Normalizer;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
@@ -11,6 +9,7 @@ import picocli.CommandLine.Option;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.desk.register.NewBoat;
+import sternwright.app.desk.register.ShortName;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
@@ -184,7 +183,7 @@ public final class NewBoatCommand extends Deed {
     }
 
     private String shortName() {
-        String made = id != null ? id : name == null ? "" : slug(name);
+        String made = id != null ? id : name == null ? "" : ShortName.of(name);
         if (made.isEmpty()) {
             throw BadInput.of(
                     "new boat", "neither --id nor --name is given", "a name for the boat", "Add --name \"Her Name\".");
@@ -197,14 +196,5 @@ public final class NewBoatCommand extends Deed {
                     "Use lower-case letters, digits, hyphen, dot or underscore, no spaces.");
         }
         return made;
-    }
-
-    /** Letters without their accents, words joined by hyphens. */
-    private static String slug(String text) {
-        return Normalizer.normalize(text, Normalizer.Form.NFD)
-                .replaceAll("\\p{M}", "")
-                .toLowerCase(Locale.ROOT)
-                .replaceAll("[^a-z0-9]+", "-")
-                .replaceAll("^-|-$", "");
     }
 }

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.function.Function;
+import java.util.function.UnaryOperator;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.YardFiles;
@@ -44,10 +45,27 @@ public final class NewBoat {
      */
     public static Made make(Shelf shelf, LocalDate latest, Function<YardFiles, BoatTemplate.Known> known)
             throws IOException {
+        return make(shelf, latest, known, boat -> boat);
+    }
+
+    /**
+     * The same, with what else is known of her parts.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param latest the last day on which anything can have happened
+     * @param known makes what is known from the yard
+     * @param more puts what else is known into the boat made from the template, such as days on which parts were fitted
+     * @return the text written, and what of her is unusual
+     * @throws IOException if the disk refuses
+     */
+    public static Made make(
+            Shelf shelf, LocalDate latest, Function<YardFiles, BoatTemplate.Known> known, UnaryOperator<Boat> more)
+            throws IOException {
         YardFiles yard = YardFolder.only(shelf, List.of(), latest);
         BoatTemplate.Known asked = known.apply(yard);
         String name = FolderLayout.boat(asked.id());
-        String text = BoatText.commented(new BoatTemplate(Shipped.arrangements(), yard.catalogue()).boat(asked), asked);
+        Boat usual = new BoatTemplate(Shipped.arrangements(), yard.catalogue()).boat(asked);
+        String text = BoatText.commented(more.apply(usual), asked);
         try (Writing writing = shelf.write("new boat " + asked.id())) {
             if (shelf.holds(name)) {
                 throw BadInput.of(

@@ -195,6 +195,24 @@ public final class Page {
     }
 
     /**
+     * Name of the person who reads, as it is written beside what this person does.
+     *
+     * @return empty before signing in
+     */
+    public String who() {
+        return person().map(SignedIn::fullName).orElse("");
+    }
+
+    /**
+     * Account of the person who reads.
+     *
+     * @return empty before signing in
+     */
+    public String whoId() {
+        return person().map(SignedIn::id).orElse("");
+    }
+
+    /**
      * Whether the reader has one of these roles. What a page offers is asked here; what it does is guarded again at the
      * controller.
      *
