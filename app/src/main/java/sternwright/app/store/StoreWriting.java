@@ -128,9 +128,9 @@ final class StoreWriting implements Writing {
     }
 
     private void write() {
-        Map<String, Object> head = jdbc.queryForMap("select seq, chain_hash from shelf_head where id = 1");
-        long seq = ((Number) head.get("seq")).longValue();
-        String chain = String.valueOf(head.get("chain_hash"));
+        Texts.Head head = texts.lastChange();
+        long seq = head.seq();
+        String chain = head.chain();
         long at = store.clock().millis();
         List<Object[]> changes = new ArrayList<>();
         List<Object[]> places = new ArrayList<>();

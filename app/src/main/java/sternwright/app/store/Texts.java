@@ -23,6 +23,20 @@ final class Texts {
         this.jdbc = jdbc;
     }
 
+    /**
+     * The last change.
+     *
+     * @param seq its number, 0 if there was none
+     * @param chain its hash in the chain
+     */
+    record Head(long seq, String chain) {}
+
+    Head lastChange() {
+        return jdbc.sql("select seq, chain_hash from shelf_head where id = 1")
+                .query((row, n) -> new Head(row.getLong(1), row.getString(2)))
+                .single();
+    }
+
     /** The number of the last change. */
     long head() {
         return jdbc.sql("select seq from shelf_head where id = 1")

@@ -70,11 +70,9 @@ public record Verification(long changes, int texts, int attachments, List<String
             rows.query("select " + ChangeRow.COLUMNS + ", chain_hash from shelf_change order by seq", row -> {
                 change(ChangeRow.of(row, 0), row.getString(10));
             });
-            Map<String, Object> head = jdbc.sql("select seq, chain_hash from shelf_head where id = 1")
-                    .query()
-                    .singleRow();
-            if (((Number) head.get("seq")).longValue() != seq || !chain.equals(head.get("chain_hash"))) {
-                fault("the last changes are missing: it counted " + head.get("seq") + " and holds " + seq);
+            Texts.Head head = store.texts().lastChange();
+            if (head.seq() != seq || !head.chain().equals(chain)) {
+                fault("the last changes are missing: it counted " + head.seq() + " and holds " + seq);
             }
         }
 

@@ -54,12 +54,19 @@ public final class PlanSeason {
     private final @Nullable PlannedSeason base;
     private final List<PromisedDate> fixed;
 
+    private List<Published> kept = List.of();
+
     private PlanSeason(SeasonAsk ask, Onlooker onlooker, @Nullable PlannedSeason base, List<PromisedDate> fixed) {
+        this(ask, onlooker, base, fixed, YardFolder.all(ask.shelf(), ask.latest()));
+    }
+
+    private PlanSeason(
+            SeasonAsk ask, Onlooker onlooker, @Nullable PlannedSeason base, List<PromisedDate> fixed, YardFiles yard) {
+        this.yard = yard;
         this.ask = ask;
         this.base = base;
         this.fixed = fixed;
         this.onlooker = onlooker;
-        yard = YardFolder.all(ask.shelf(), ask.latest());
         files = SeasonFolder.read(ask.shelf(), ask.latest());
     }
 
@@ -89,6 +96,54 @@ public final class PlanSeason {
         return new PlanSeason(ask, onlooker, base, List.copyOf(fixed)).plan();
     }
 
+    /**
+     * Goes on from a plan already made of the same ask; the answer is at least as good.
+     *
+     * @param before the plan
+     * @param ask what is asked, with the further seconds
+     * @param onlooker sees the work and may stop it
+     * @return a season that both judges have passed
+     */
+    public static PlannedSeason goOn(PlannedSeason before, SeasonAsk ask, Onlooker onlooker) {
+        PlanSeason on = new PlanSeason(ask, onlooker, null, List.of(), before.yard());
+        on.remarks.addAll(before.remarks());
+        return on.goOn(before.season(), before.plan(), before.firstCost());
+    }
+
+    /**
+     * Plans, beginning from a plan that was kept, if it still is one.
+     *
+     * @param ask what is asked
+     * @param kept a plan of the same ask, as it was written
+     * @param onlooker sees the work and may stop it
+     * @return a season that both judges have passed
+     * @throws BadInput if the yard's files or the events do not allow a season
+     */
+    public static PlannedSeason from(SeasonAsk ask, List<Published> kept, Onlooker onlooker) {
+        PlanSeason on = new PlanSeason(ask, onlooker, null, List.of());
+        on.kept = List.copyOf(kept);
+        return on.plan();
+    }
+
+    private PlannedSeason goOn(SeasonOfYard season, SeasonPlan plan, double firstCost) {
+        SeasonAnswer answer = SeasonPlanner.goOn(
+                season.problem(),
+                plan,
+                Budget.seconds(ask.seconds(), ask.nanoClock()),
+                ask.seed(),
+                new BoundShare(ask.nanoClock()),
+                watch(season));
+        PlannedSeason judged = judged(season, answer);
+        return new PlannedSeason(
+                judged.yard(),
+                judged.season(),
+                judged.plan(),
+                judged.dated(),
+                judged.published(),
+                judged.remarks(),
+                firstCost);
+    }
+
     private PlannedSeason plan() {
         EventNames.require(ask.events(), yard, files.resources());
         List<Published> published = known();
@@ -110,6 +165,12 @@ public final class PlanSeason {
         SeasonOfYard season = SeasonOfYard.of(request);
         onlooker.says("Placing " + season.problem().operations().size() + " operations of "
                 + season.problem().visits().size() + " visits ...");
+        if (!kept.isEmpty()) {
+            SeasonPlan plan = new SeasonPlan(starts(season, kept), new Cost(0, 0, 0, 0, 0, 0), "as kept");
+            if (SeasonCheck.of(season.problem(), plan).isEmpty()) {
+                return goOn(season, plan, 0);
+            }
+        }
         return published.isEmpty() ? anew(season) : onFrom(season, published);
     }
 

@@ -1,0 +1,202 @@
+package sternwright.app.desk.season.run;
+
+import com.github.kagkarlsson.scheduler.Scheduler;
+import com.github.kagkarlsson.scheduler.SchedulerBuilder;
+import com.github.kagkarlsson.scheduler.SchedulerName;
+import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
+import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
+import com.github.kagkarlsson.scheduler.task.helper.Tasks;
+import java.io.IOException;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Optional;
+import java.util.UUID;
+import java.util.function.LongSupplier;
+import sternwright.app.desk.season.Onlooker;
+import sternwright.app.desk.season.PlanSeason;
+import sternwright.app.desk.season.PlannedSeason;
+import sternwright.app.desk.season.PublishSeason;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.sheet.SeasonSheets;
+import sternwright.app.files.sheet.Sheet;
+import sternwright.app.files.sheet.TableFile;
+import sternwright.app.store.Store;
+import sternwright.app.store.job.SeasonRun;
+import sternwright.app.store.job.SeasonRuns;
+import sternwright.app.store.job.SqliteJobs;
+import sternwright.season.dated.Published;
+
+/** Runs of the season on a store: asked for at one program, done once by any, seen and stopped from all. */
+public final class SeasonJobs implements AutoCloseable {
+    private static final TaskDescriptor<Void> TASK = TaskDescriptor.of("season");
+
+    /** A program is taken for dead after so many missed beats. */
+    private static final int MISSED_BEATS = 4;
+
+    private static final double HARDLY_ANY_TIME_S = 0.001;
+
+    private final Store store;
+    private final SeasonRuns runs;
+    private final LongSupplier nanoClock;
+    private final String node;
+    private final Scheduler scheduler;
+
+    /**
+     * How often things are looked at.
+     *
+     * @param poll how often a program looks for a run that waits
+     * @param beat how often a working program says that it lives; dead after four missed
+     * @param slice after how much search the best plan is kept in the store
+     */
+    public record Pace(Duration poll, Duration beat, Duration slice) {
+        /** As a yard needs it. */
+        public static final Pace USUAL = new Pace(Duration.ofSeconds(2), Duration.ofSeconds(5), Duration.ofSeconds(10));
+    }
+
+    /**
+     * Ready to take runs from here on; say {@link #start} to take them.
+     *
+     * @param store the store
+     * @param pace how often things are looked at
+     * @param nanoClock a clock of nanoseconds
+     */
+    public SeasonJobs(Store store, Pace pace, LongSupplier nanoClock) {
+        this.store = store;
+        this.runs = new SeasonRuns(store);
+        this.nanoClock = nanoClock;
+        this.node = new SchedulerName.Hostname().getName() + " "
+                + ProcessHandle.current().pid() + " "
+                + UUID.randomUUID().toString().substring(0, 8);
+        OneTimeTask<Void> task = Tasks.oneTime(TASK).execute((instance, context) -> run(instance.getId(), pace));
+        SchedulerBuilder builder = Scheduler.create(store.writer(), task)
+                .schedulerName(new SchedulerName.Fixed(node))
+                .threads(1)
+                .pollingInterval(pace.poll())
+                .heartbeatInterval(pace.beat())
+                .missedHeartbeatsLimit(MISSED_BEATS)
+                .shutdownMaxWait(Duration.ofSeconds(1));
+        if (store.address().isFile()) {
+            builder.jdbcCustomization(new SqliteJobs());
+        }
+        this.scheduler = builder.build();
+    }
+
+    /** Begins to take runs. */
+    public void start() {
+        scheduler.start();
+    }
+
+    /**
+     * Asks for a run.
+     *
+     * @param ask what is asked
+     * @param by who asks
+     * @return its id
+     */
+    public String ask(RunAsk ask, String by) {
+        String id = runs.add(ask.text(), by);
+        scheduler.scheduleIfNotExists(
+                TASK.instance(id).scheduledTo(store.clock().instant()));
+        return id;
+    }
+
+    /**
+     * One run.
+     *
+     * @param id of the run
+     * @return how it stands, at whatever program it is worked on
+     */
+    public Optional<SeasonRun> one(String id) {
+        return runs.one(id);
+    }
+
+    /**
+     * The newest runs.
+     *
+     * @param most how many at most
+     * @return the newest first
+     */
+    public List<SeasonRun> newest(int most) {
+        return runs.newest(most);
+    }
+
+    /**
+     * Asks that a run stops and keeps its best plan.
+     *
+     * @param id of the run
+     */
+    public void stop(String id) {
+        runs.stop(id);
+    }
+
+    /**
+     * The best plan of a run so far, judged again.
+     *
+     * @param run a run with a plan
+     * @return the season; empty if it has no plan yet
+     * @throws BadInput if the yard has changed so that the season is none any more
+     */
+    public Optional<PlannedSeason> planned(SeasonRun run) {
+        List<Published> kept = kept(run);
+        if (kept.isEmpty()) {
+            return Optional.empty();
+        }
+        RunAsk ask = RunAsk.of(run.ask());
+        return Optional.of(PlanSeason.from(
+                ask.on(store.shelf(run.by()), HARDLY_ANY_TIME_S, ask.seed(), nanoClock), kept, Onlooker.NOBODY));
+    }
+
+    /**
+     * Makes the best plan of a run the one that the yard works by.
+     *
+     * @param run a run with a plan
+     * @param by who publishes it
+     * @return what was published; empty if the run has no plan
+     * @throws IOException if the store refuses; nothing has changed then
+     */
+    public Optional<PlannedSeason> publish(SeasonRun run, String by) throws IOException {
+        Optional<PlannedSeason> planned = planned(run);
+        if (planned.isPresent()) {
+            RunAsk ask = RunAsk.of(run.ask());
+            LocalDate basis =
+                    ask.fresh() ? ask.today() : planned.get().visitsOf().orElse(ask.today());
+            PublishSeason.write(store.shelf(by), planned.get(), ask.events(), basis);
+        }
+        return planned;
+    }
+
+    private static List<Published> kept(SeasonRun run) {
+        String plan = run.plan();
+        if (plan == null) {
+            return List.of();
+        }
+        return new TableFile("plan of the run", plan)
+                .read(SeasonSheets.PLAN, LocalDate.MAX, new java.util.ArrayList<>()).stream()
+                        .map(Sheet.Row::value)
+                        .toList();
+    }
+
+    private void run(String id, Pace pace) {
+        SeasonRun run = runs.one(id).orElse(null);
+        if (run == null || run.ended()) {
+            return;
+        }
+        runs.begin(id, node);
+        Slices slices = new Slices(runs, run, node, pace.slice());
+        try {
+            boolean stopped = slices.work(store.shelf(run.by()), kept(run), nanoClock);
+            runs.end(id, node, stopped ? SeasonRun.State.STOPPED : SeasonRun.State.DONE, "");
+        } catch (BadInput noSeason) {
+            runs.end(id, node, SeasonRun.State.REFUSED, noSeason.getMessage());
+        } catch (Slices.TakenOver another) {
+            return;
+        }
+    }
+
+    /** Stops taking runs; one under way is taken over by another program, or goes on when this one starts again. */
+    @Override
+    public void close() {
+        scheduler.stop();
+    }
+}
