@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Installation;
 import sternwright.boat.Winter;
@@ -242,21 +243,30 @@ final class ProblemFromDues {
         List<FollowOn> list = new ArrayList<>();
         for (int i = 0; i < works.size(); i++) {
             for (int j = 0; j < works.size(); j++) {
-                if (i != j && leads(works.get(i), works.get(j))) {
+                Set<Integer> phases = i == j ? Set.of() : leading(works.get(i), works.get(j));
+                if (!phases.isEmpty()) {
                     boolean anywhere = works.get(j).phases().get(0).rule().place() == sternwright.service.Place.EITHER;
-                    list.add(new FollowOn(i, j, 0, anywhere ? 0 : 1));
+                    boolean always = phases.size() == works.get(i).phases().size();
+                    list.add(new FollowOn(i, j, 0, anywhere ? 0 : 1, always ? Set.of() : phases));
                 }
             }
         }
         return withoutRings(list, works.size());
     }
 
-    private static boolean leads(BoatWork first, BoatWork then) {
-        if (!first.ref().installationId().equals(then.ref().installationId())) {
-            return false;
+    /** The phases of a work that lead to another; none if it never does. */
+    private static Set<Integer> leading(BoatWork first, BoatWork then) {
+        Set<Integer> phases = new TreeSet<>();
+        if (first.ref().installationId().equals(then.ref().installationId())) {
+            Rule follower = then.phases().get(0).rule();
+            for (int k = 0; k < first.phases().size(); k++) {
+                Rule rule = first.phases().get(k).rule();
+                if (WorksOfBoat.leads(rule, follower) || opens(rule, then)) {
+                    phases.add(k);
+                }
+            }
         }
-        Rule follower = then.phases().get(0).rule();
-        return first.phases().stream().anyMatch(r -> WorksOfBoat.leads(r.rule(), follower) || opens(r.rule(), then));
+        return phases;
     }
 
     /** A part that would not last to the next time is renewed with the work that opens the way. */

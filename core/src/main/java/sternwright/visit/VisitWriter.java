@@ -176,8 +176,13 @@ final class VisitWriter {
     private String ledBy(int work, MonthVisit v) {
         return boat.problem().followOns().stream()
                 .filter(f -> f.follower() == work)
-                .filter(f -> v.works().stream().anyMatch(w -> w.work() == f.trigger()))
-                .map(f -> boat.works().get(f.trigger()).phases().get(0).rule().work())
+                .flatMap(f -> v.works().stream().filter(w -> w.work() == f.trigger() && f.calledBy(w.phase())))
+                .map(w -> boat.works()
+                        .get(w.work())
+                        .phases()
+                        .get(w.phase())
+                        .rule()
+                        .work())
                 .distinct()
                 .limit(2)
                 .collect(Collectors.joining(", "));

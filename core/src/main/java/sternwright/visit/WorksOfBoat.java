@@ -125,8 +125,10 @@ final class WorksOfBoat {
     private String trigger(PartRef ref, Rule rule) {
         return planned.stream()
                 .filter(w -> w.ref().installationId().equals(ref.installationId()))
-                .filter(w -> w.phases().stream().anyMatch(r -> leads(r.rule(), rule)))
-                .map(w -> w.phases().get(0).rule().work())
+                .flatMap(w -> w.phases().stream())
+                .map(RuleInForce::rule)
+                .filter(r -> leads(r, rule))
+                .map(Rule::work)
                 .findFirst()
                 .orElse("");
     }

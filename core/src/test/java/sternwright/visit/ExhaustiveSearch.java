@@ -233,7 +233,7 @@ final class ExhaustiveSearch {
                     continue;
                 }
                 int window = (1 << last - first + 1) - 1 << first;
-                if ((chosen.get(f.trigger()).months >> t & 1) == 1 && (chosen.get(f.follower()).months & window) == 0) {
+                if (asks(f, chosen.get(f.trigger()).months, t) && (chosen.get(f.follower()).months & window) == 0) {
                     return;
                 }
             }
@@ -245,6 +245,14 @@ final class ExhaustiveSearch {
         if (cost < best) {
             place(chosen, cost, 0, forced(Place.AFLOAT), forced(Place.ASHORE));
         }
+    }
+
+    /** Whether the trigger is done in the month, in a phase that asks for the follower: phases go round from the next one. */
+    private boolean asks(FollowOn f, int months, int t) {
+        Work trigger = p.works().get(f.trigger());
+        int doneBefore = Integer.bitCount(months & (1 << t) - 1);
+        int phase = (trigger.nextPhase() + doneBefore) % trigger.phases().size();
+        return (months >> t & 1) == 1 && f.calledBy(phase);
     }
 
     private int firstPossible(Work w, int from) {

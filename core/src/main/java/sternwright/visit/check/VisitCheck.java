@@ -146,7 +146,8 @@ public final class VisitCheck {
                 int a = v.month() + f.minLagMonths();
                 int b = Math.max(v.month() + f.maxLagMonths(), firstPossible(f.follower(), a));
                 boolean met = done.get(f.follower()).stream().anyMatch(u -> u.month() >= a && u.month() <= b);
-                if (b < problem.horizon() && !met) {
+                boolean asked = v.works().stream().anyMatch(w -> w.work() == f.trigger() && f.calledBy(w.phase()));
+                if (asked && b < problem.horizon() && !met) {
                     say(
                             Kind.FOLLOW_ON,
                             f.follower(),

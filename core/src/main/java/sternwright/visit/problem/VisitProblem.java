@@ -59,6 +59,10 @@ public record VisitProblem(
         if (f.trigger() < 0 || f.trigger() >= works.size() || f.follower() < 0 || f.follower() >= works.size()) {
             throw new IllegalArgumentException("follow-on names a work that does not exist: " + f);
         }
+        int cycle = works.get(f.trigger()).phases().size();
+        if (f.phases().stream().anyMatch(k -> k < 0 || k >= cycle)) {
+            throw new IllegalArgumentException("follow-on names phases " + f.phases() + " of a cycle of " + cycle);
+        }
         Work follower = works.get(f.follower());
         if (follower.rules().earliestFraction() > 0) {
             throw new IllegalArgumentException(

@@ -231,8 +231,8 @@ final class BranchAndBound {
     }
 
     /**
-     * Visits and set-ups are all decided: without prices the relaxation is the plan itself, unless a follower is missing. Then the
-     * trigger is decided next.
+     * Visits and set-ups are all decided: without prices the relaxation is the plan itself, unless a follower is missing or a
+     * visit without work stands before the first doing of one of unknown history. Then that is decided next.
      */
     private @Nullable Decision leaf(Branch branch, double value) {
         Arrays.fill(bound.best, 0);
@@ -243,6 +243,7 @@ final class BranchAndBound {
         Schedule plan = new Schedule(2 * model.horizon, model.works);
         bound.relaxation.fill(plan);
         Decision missing = branching.unfollowed(plan, branch.decision());
+        missing = missing == null ? branching.early(plan, branch.decision()) : missing;
         if (missing == null) {
             search.best.copy(plan);
             search.best.cost = cost;

@@ -130,11 +130,36 @@ final class Branching {
     /** A trigger of the schedule that its follower does not follow, to be decided next; null if all are followed. */
     @Nullable
     Decision unfollowed(Schedule schedule, @Nullable Decision before) {
-        for (FollowOn f : model.followOns) {
-            for (int t : schedule.months[f.trigger()]) {
+        for (int n = 0; n < model.followOns.length; n++) {
+            FollowOn f = model.followOns[n];
+            int[] months = schedule.months[f.trigger()];
+            for (int i = 0; i < months.length; i++) {
+                int t = months[i];
                 boolean followed = schedule.done(f.follower(), t + f.minLagMonths(), model.lastFollowing(f, t));
-                if (model.asks(f, t) && !followed) {
-                    return new Decision(Decision.Kind.DONE, f.trigger() * horizon + t, true, before);
+                if (f.calledBy(schedule.phases[f.trigger()][i]) && model.asks(f, t) && !followed) {
+                    return f.always()
+                            ? new Decision(Decision.Kind.DONE, f.trigger() * horizon + t, true, before)
+                            : new Decision(Decision.Kind.CALLED, n * horizon + t, true, before);
+                }
+            }
+        }
+        return null;
+    }
+
+    /**
+     * A visit held for the number of visits alone that a work of unknown history would have to be done at, to be decided next; null if
+     * there is none.
+     */
+    @Nullable
+    Decision early(Schedule schedule, @Nullable Decision before) {
+        for (int j = 0; j < model.works; j++) {
+            WorkPaths w = model.paths[j];
+            int done = schedule.months[j].length == 0 ? horizon : schedule.months[j][0];
+            for (int s = 0; s < 2 * horizon && w.dueAtFirstVisit; s++) {
+                int t = s % horizon;
+                boolean fits = t >= w.first[0] && (w.firstFit[t] & (s < horizon ? 1 : 2)) != 0;
+                if (t < done && fits && schedule.open[s] && scope.visit[s] == HaulOut.FREE) {
+                    return new Decision(Decision.Kind.VISIT, s, false, before);
                 }
             }
         }

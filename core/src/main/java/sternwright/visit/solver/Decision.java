@@ -6,7 +6,7 @@ import org.jspecify.annotations.Nullable;
  * One branching decision and those before it.
  *
  * @param kind what is decided
- * @param index slot, set-up (point x horizon + month) or doing (work x horizon + month)
+ * @param index slot, set-up (point x horizon + month) doing (work x horizon + month) or call (follow-on x horizon + month)
  * @param open held, opened or done; otherwise not
  * @param before the decision before this one
  */
@@ -15,6 +15,8 @@ record Decision(
     enum Kind {
         VISIT,
         SET_UP,
-        DONE
+        DONE,
+        /** The follower of a trigger that asks for it in some phases only; otherwise the trigger is not done in those phases. */
+        CALLED
     }
 }

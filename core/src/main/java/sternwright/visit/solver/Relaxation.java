@@ -44,6 +44,10 @@ final class Relaxation {
     private final int[] starts;
     private final double[][][] nodePrice;
     private final double[][] anyPlace;
+
+    /** Prices on phases that ask for a follower, by work, phase and month; none for works of which every phase does. */
+    private final double[][][] calling;
+
     private final double[][] ashoreOnly;
     private final int[][] doneMonths;
     private final int[][] donePhases;
@@ -68,6 +72,12 @@ final class Relaxation {
         open = new boolean[slots];
         starts = new int[horizon + 1];
         anyPlace = new double[model.works][horizon];
+        calling = new double[model.works][0][];
+        for (FollowOn f : model.followOns) {
+            if (!f.always()) {
+                calling[f.trigger()] = new double[model.paths[f.trigger()].phases][horizon];
+            }
+        }
         ashoreOnly = new double[model.works][horizon];
         nodePrice = new double[model.works][][];
         stayMonths = new int[model.works];
@@ -212,6 +222,9 @@ final class Relaxation {
         Arrays.fill(asked, 0);
         for (int j = 0; j < model.works; j++) {
             Arrays.fill(anyPlace[j], 0);
+            for (double[] row : calling[j]) {
+                Arrays.fill(row, 0);
+            }
             Arrays.fill(ashoreOnly[j], 0);
         }
         for (int a = 0; a < aliveCount; a++) {
@@ -250,7 +263,11 @@ final class Relaxation {
         } else {
             FollowOn f = model.followOns[(m - followBase) / horizon];
             int t = (m - followBase) % horizon;
-            anyPlace[f.trigger()][t] += p;
+            if (f.always()) {
+                anyPlace[f.trigger()][t] += p;
+            } else {
+                f.phases().forEach(k -> calling[f.trigger()][k][t] += p);
+            }
             for (int u = t + f.minLagMonths(); u <= model.lastFollowing(f, t); u++) {
                 anyPlace[f.follower()][u] -= p;
             }
@@ -280,6 +297,9 @@ final class Relaxation {
                 case 3 -> any[t] + Math.min(extra + prices[m], ashore[t] + prices[m + 1]);
                 default -> NONE;
             };
+            if (calling[j].length > 0) {
+                node[t] += calling[j][k][t];
+            }
         }
     }
 
@@ -312,7 +332,7 @@ final class Relaxation {
     private void markFollowOn(int i, FollowOn f, int j) {
         for (int n = 0; n < path.length; n++) {
             int t = path.months[n];
-            if (f.trigger() == j && model.asks(f, t)) {
+            if (f.trigger() == j && f.calledBy(path.phases[n]) && model.asks(f, t)) {
                 excess[follow(i, t)] += 1;
             }
             for (int u = 0; f.follower() == j && u <= t - f.minLagMonths(); u++) {

@@ -211,8 +211,10 @@ final class ScheduleBuilder {
                         extra = Math.min(extra, opening[cheapestSlot(fit, u)]);
                     }
                 }
-                for (double[] row : price) {
-                    row[t] += extra;
+                for (int k = 0; k < price.length; k++) {
+                    if (f.calledBy(k)) {
+                        price[k][t] += extra;
+                    }
                 }
             }
         }
@@ -227,8 +229,10 @@ final class ScheduleBuilder {
             mayEnd[0] &= t >= horizon;
         }
         for (FollowOn f : model.asFollower.get(j)) {
-            for (int t : built.months[f.trigger()]) {
-                if (model.asks(f, t)) {
+            int[] months = built.months[f.trigger()];
+            for (int i = 0; i < months.length; i++) {
+                int t = months[i];
+                if (f.calledBy(built.phases[f.trigger()][i]) && model.asks(f, t)) {
                     for (int m = 0; m <= t + f.minLagMonths(); m++) {
                         last[m] = Math.min(last[m], model.lastFollowing(f, t));
                         mayEnd[m] = false;

@@ -81,7 +81,7 @@ final class Scope {
             switch (d.kind()) {
                 case VISIT -> visit[d.index()] = state;
                 case SET_UP -> setUp[d.index()] = state;
-                case DONE -> {}
+                case DONE, CALLED -> {}
             }
         }
         for (int j = 0; j < model.works; j++) {
@@ -90,6 +90,8 @@ final class Scope {
         for (Decision d = decision; d != null; d = d.before()) {
             if (d.kind() == Decision.Kind.DONE) {
                 loadDone(d.index() / horizon, d.index() % horizon, d.open());
+            } else if (d.kind() == Decision.Kind.CALLED) {
+                loadCalled(model.followOns[d.index() / horizon], d.index() % horizon, d.open());
             }
         }
     }
@@ -125,7 +127,7 @@ final class Scope {
         if (done) {
             mustFallIn(j, month, month);
             for (FollowOn f : model.asTrigger.get(j)) {
-                if (model.asks(f, month)) {
+                if (f.always() && model.asks(f, month)) {
                     mustFallIn(f.follower(), month + f.minLagMonths(), model.lastFollowing(f, month));
                 }
             }
@@ -138,7 +140,25 @@ final class Scope {
                     && model.asks(f, t)
                     && model.lastFollowing(f, t) == month
                     && f.minLagMonths() == f.maxLagMonths()) {
-                close(f.trigger(), t);
+                closeCalling(f, t);
+            }
+        }
+    }
+
+    private void loadCalled(FollowOn f, int month, boolean followed) {
+        if (followed) {
+            mustFallIn(f.follower(), month + f.minLagMonths(), model.lastFollowing(f, month));
+        } else {
+            closeCalling(f, month);
+        }
+    }
+
+    /** The trigger is not done in a month in a phase that asks for the follower. */
+    private void closeCalling(FollowOn f, int month) {
+        byte[][] rows = fit[f.trigger()];
+        for (int k = 0; k < rows.length; k++) {
+            if (f.calledBy(k)) {
+                rows[k][month] = 0;
             }
         }
     }
