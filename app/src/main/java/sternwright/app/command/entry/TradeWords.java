@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Stream;
 import picocli.CommandLine;
+import picocli.CommandLine.ITypeConverter;
 import picocli.CommandLine.TypeConversionException;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.shape.Shapes;
@@ -24,12 +25,18 @@ public final class TradeWords {
      */
     public static void teach(CommandLine line) {
         line.registerConverter(LocalDate.class, TradeWords::date);
-        line.registerConverter(Double.class, TradeWords::number);
-        line.registerConverter(double.class, TradeWords::number);
-        line.registerConverter(Integer.class, TradeWords::whole);
-        line.registerConverter(int.class, TradeWords::whole);
-        line.registerConverter(Long.class, TradeWords::wholeLong);
-        line.registerConverter(long.class, TradeWords::wholeLong);
+        // One object for the two kinds of each number: two alike, of an interface as old as this one, crash Java 17
+        // (17.0.15 seen)
+        // while it lays classes out for a quick start.
+        ITypeConverter<Double> number = TradeWords::number;
+        line.registerConverter(Double.class, number);
+        line.registerConverter(double.class, number);
+        ITypeConverter<Integer> whole = TradeWords::whole;
+        line.registerConverter(Integer.class, whole);
+        line.registerConverter(int.class, whole);
+        ITypeConverter<Long> wholeLong = TradeWords::wholeLong;
+        line.registerConverter(Long.class, wholeLong);
+        line.registerConverter(long.class, wholeLong);
         words(line);
     }
 
