@@ -69,12 +69,21 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
         for (int i = 0; i < readings.size(); i++) {
             double here = readings.get(i).hours();
             boolean fell = here < NEW_METER_SHARE * highest && readings.size() - i >= 2;
-            if (fell && higherBefore(readings, i) >= 2 && staysLow(readings, i, highest)) {
+            if (fell
+                    && higherBefore(readings, i) >= 2
+                    && staysLow(readings, i, highest)
+                    && reached(readings.subList(0, i)) > here) {
                 return i;
             }
             highest = Math.max(highest, here);
         }
         return -1;
+    }
+
+    /** What the readings that fit together had reached: high ones that fit no others are slips, not the old meter. */
+    private static double reached(List<MeterReading> readings) {
+        List<RunningHours.Point> points = longest(readings, 0).points;
+        return points.get(points.size() - 1).hours();
     }
 
     /** One higher reading before may be a slip; two are not. */

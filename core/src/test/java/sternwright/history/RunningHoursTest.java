@@ -55,6 +55,20 @@ class RunningHoursTest {
         assertEquals(1, hours.remarks().size());
     }
 
+    @Test
+    void twoSlipsTenfoldAreNoOldMeter() {
+        RunningHours hours = RunningHours.of(List.of(
+                at("2019-09-11", 3909),
+                at("2020-05-08", 4398),
+                at("2020-05-08", 43980),
+                at("2020-09-16", 4649),
+                at("2020-09-16", 46490),
+                at("2021-10-05", 5451),
+                at("2022-03-28", 5870)));
+        assertEquals(5870, hours.latest().orElseThrow().hours());
+        assertEquals(2, hours.remarks().size(), hours.remarks()::toString);
+    }
+
     static IntStream seeds() {
         return IntStream.range(0, 100);
     }

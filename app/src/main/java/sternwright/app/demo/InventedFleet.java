@@ -191,7 +191,7 @@ final class InventedFleet {
         if (use.equals("liveaboard") || use.equals("work")) {
             return Winter.IN_USE;
         }
-        return random.nextDouble() < 0.7 ? Winter.ASHORE : Winter.AFLOAT;
+        return random.nextDouble() < 0.92 ? Winter.ASHORE : Winter.AFLOAT;
     }
 
     private static double tenths(double value) {

@@ -8,7 +8,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.SeasonFolder;
@@ -121,7 +123,13 @@ public final class InventedFolder {
         files.put(
                 SeasonFolder.TIDES,
                 SeasonSheets.TIDES.write(InventedTides.between(today.minusMonths(1), today.plusMonths(26))));
-        files.put(SeasonFolder.DATES, SeasonSheets.DATES.write(invented.dates(made.boats(), made.histories(), today)));
+        files.put(
+                SeasonFolder.DATES,
+                SeasonSheets.DATES.write(invented.dates(made.boats(), berthsById(today), made.histories(), today)));
+    }
+
+    private Map<String, Berth> berthsById(LocalDate today) {
+        return berths(today).stream().collect(Collectors.toMap(Berth::id, b -> b));
     }
 
     /**

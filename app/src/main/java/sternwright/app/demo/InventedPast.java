@@ -23,6 +23,7 @@ import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
 import sternwright.history.TakenReading;
 import sternwright.service.Half;
+import sternwright.service.Occasion;
 import sternwright.service.Place;
 import sternwright.service.Rule;
 import sternwright.service.RuleBook;
@@ -36,6 +37,8 @@ import sternwright.yard.Use;
 final class InventedPast {
     private static final List<String> PEOPLE = List.of("Ash", "Fen", "Rill", "Tarn");
     private static final double BIG_WORK_MINUTES = 200;
+    private static final double HOURS_BETWEEN_VISITS = 190;
+    private static final double AGAINST_FROST_AT_LEAST = 0.97;
 
     private final Boat boat;
     private final Berth berth;
@@ -87,6 +90,12 @@ final class InventedPast {
             }
             if (random.nextDouble() < care.visits()) {
                 visit(day, autumnNext ? Half.LAY_UP : Half.RECOMMISSION);
+            } else if (autumnNext && random.nextDouble() < AGAINST_FROST_AT_LEAST) {
+                againstFrost(day);
+            }
+            if (boat.winter() == Winter.IN_USE || !autumnNext) {
+                Window after = autumnNext ? season.recommissionEndingFrom(day) : season.layUpEndingFrom(day);
+                summer(day, after.from(), today);
             }
             at = next.to().plusDays(1);
         }
@@ -99,14 +108,37 @@ final class InventedPast {
             LocalDate frost = berth.firstFrost().atYear(window.from().getYear());
             last = frost.isBefore(window.from()) || frost.isAfter(last) ? last : frost.minusDays(3);
         }
-        long days = Math.max(1, ChronoUnit.DAYS.between(window.from().plusDays(7), last));
-        return window.from().plusDays(7 + random.nextLong(days));
+        LocalDate day = (layUp ? Triangular.RELEASED : Triangular.WANTED).day(window.from(), window.to(), random);
+        return day.isBefore(last) ? day : last;
+    }
+
+    /** A boat that runs much is served between lay-ups too, afloat, about every so many hours. */
+    private void summer(LocalDate from, LocalDate to, LocalDate today) {
+        LocalDate last = from;
+        for (LocalDate day = from; day.isBefore(to) && day.isBefore(today); day = day.plusDays(7)) {
+            double runs = hours.values().iterator().next().on(day)
+                    - hours.values().iterator().next().on(last);
+            if (runs >= HOURS_BETWEEN_VISITS) {
+                last = day;
+                if (random.nextDouble() < care.visits()) {
+                    visit(day, Half.ANY);
+                }
+            }
+        }
+    }
+
+    /** Whatever else an owner puts off, the yard does not let an engine freeze. */
+    private void againstFrost(LocalDate day) {
+        String who = PEOPLE.get(random.nextInt(PEOPLE.size()));
+        dues(day).stream()
+                .filter(d -> d.rule().interval().occasion() == Occasion.EVERY_LAY_UP_BEFORE_FROST)
+                .forEach(d -> add(day, d.part(), d.rule().id(), Outcome.DONE, who, ""));
     }
 
     private void visit(LocalDate day, Half half) {
         String who = PEOPLE.get(random.nextInt(PEOPLE.size()));
-        boolean ashore =
-                boat.winter() == Winter.ASHORE || half == Half.RECOMMISSION && random.nextDouble() < care.works();
+        boolean ashore = half != Half.ANY && boat.winter() == Winter.ASHORE
+                || half == Half.RECOMMISSION && random.nextDouble() < care.works();
         for (InventedHours meter : hours.values()) {
             if (random.nextDouble() < 0.015) {
                 meter.replace(day, who);

@@ -2,13 +2,16 @@ package sternwright.app.demo;
 
 import java.time.DayOfWeek;
 import java.time.LocalDate;
-import java.time.temporal.ChronoUnit;
+import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
 import java.util.SplittableRandom;
+import java.util.function.ToDoubleFunction;
+import org.jspecify.annotations.Nullable;
+import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.boat.Winter;
 import sternwright.history.BoatHistory;
@@ -25,15 +28,17 @@ import sternwright.yard.resource.StayTimes;
 import sternwright.yard.resource.TidalDock;
 
 /**
- * Hoists, places, people and owners' dates of an invented yard, in proportion to its boats: for 300 boats two hoists, thirteen people, and
+ * Hoists, places, people and owners' dates of an invented yard, in proportion to its boats: for 300 boats two hoists, twenty-six people, and
  * as many places as boats that winter ashore and a few more. Each person is away two weeks in winter and one week at any time.
  */
 final class InventedResources {
     private static final double BOATS_OF_A_SMALL_YARD = 300;
-    private static final int PEOPLE = 13;
+    private static final int PEOPLE = 26;
     private static final int FEWEST_PEOPLE = 4;
-    private static final double SHARE_ON_SHORT_STAYS = 0.2;
-    private static final double SHARE_WITH_A_DATE = 0.5;
+    private static final double SHARE_ON_SHORT_STAYS = 0.35;
+    private static final double SHARE_WITH_A_DATE = 0.9;
+    private static final double SHARE_LIGHT = 0.8;
+    private static final int LIFTS_A_DAY = 6;
     private static final double[] LENGTHS_M = {9, 12, 15, 30};
     private static final Set<DayOfWeek> WEEK = EnumSet.range(DayOfWeek.MONDAY, DayOfWeek.FRIDAY);
     private static final List<String> FIRST = List.of(
@@ -66,22 +71,40 @@ final class InventedResources {
     Resources resources(List<Boat> boats) {
         double scale = boats.size() / BOATS_OF_A_SMALL_YARD;
         return new Resources(
-                hoists((int) Math.max(1, Math.round(scale)), scale < 0.6 ? 3 : 4),
-                standing(boats, (int) Math.max(1, Math.round(2 * scale))),
+                hoists(boats, (int) Math.max(1, Math.round(scale))),
+                standing(boats, (int) Math.max(2, Math.round(4 * scale))),
                 crew((int) Math.max(FEWEST_PEOPLE, Math.round(PEOPLE * scale))),
                 StayTimes.USUAL,
                 SeasonPrices.USUAL);
     }
 
-    private static List<Hoist> hoists(int ofEach, int lifts) {
+    /** Half of the hoists lift the heaviest fifth too; the others, at a tidal dock, everything else. */
+    private static List<Hoist> hoists(List<Boat> boats, int ofEach) {
+        double light = Math.ceil(share(boats, SHARE_LIGHT, b -> b.hull().massKg()) / 500) * 500;
+        double narrow = Math.ceil(share(boats, SHARE_LIGHT, b -> b.hull().beamM()) * 4) / 4;
+        double heaviest = share(boats, 1, b -> b.hull().massKg());
+        double widest = share(boats, 1, b -> b.hull().beamM());
         List<Hoist> hoists = new ArrayList<>();
         for (int h = 1; h <= ofEach; h++) {
             String number = ofEach == 1 ? "" : " " + h;
-            hoists.add(new Hoist("travel-hoist" + number.strip(), "Travel hoist" + number, 60_000, 7, lifts, null));
+            String id = number.strip();
             hoists.add(new Hoist(
-                    "creek-crane" + number.strip(), "Creek crane" + number, 9_000, 4, lifts, new TidalDock(-2.2, 0.3)));
+                    "travel-hoist" + id,
+                    "Travel hoist" + number,
+                    Math.max(60_000, heaviest),
+                    Math.max(7, widest),
+                    LIFTS_A_DAY,
+                    null));
+            hoists.add(new Hoist(
+                    "creek-crane" + id, "Creek crane" + number, light, narrow, LIFTS_A_DAY, new TidalDock(-2.2, 0.3)));
         }
         return hoists;
+    }
+
+    /** The figure below which a share of the boats lie. */
+    private static double share(List<Boat> boats, double share, ToDoubleFunction<Boat> figure) {
+        double[] sorted = boats.stream().mapToDouble(figure).sorted().toArray();
+        return sorted.length == 0 ? 1 : sorted[(int) Math.min(sorted.length - 1, Math.floor(share * sorted.length))];
     }
 
     private static List<StandingClass> standing(List<Boat> boats, int spare) {
@@ -125,7 +148,8 @@ final class InventedResources {
     }
 
     /** Dates that owners have set, and boats that stand ashore already. */
-    List<OwnerDate> dates(List<Boat> boats, Map<String, BoatHistory> histories, LocalDate today) {
+    List<OwnerDate> dates(
+            List<Boat> boats, Map<String, Berth> berths, Map<String, BoatHistory> histories, LocalDate today) {
         List<OwnerDate> dates = new ArrayList<>();
         for (Boat boat : boats) {
             boolean hauled = boat.winter() == Winter.ASHORE && laidUp(histories.get(boat.id()));
@@ -133,23 +157,33 @@ final class InventedResources {
                 dates.add(new OwnerDate(boat.id(), OwnerDate.Kind.ASHORE_SINCE, "", today.minusDays(1), ""));
             }
             if (random.nextDouble() < SHARE_WITH_A_DATE) {
-                long length = ChronoUnit.DAYS.between(recommission.from(), recommission.to());
-                LocalDate wanted = recommission.from().plusDays((long) (length * (0.25 + 0.7 * random.nextDouble())));
+                LocalDate wanted = Triangular.WANTED.day(recommission.from(), recommission.to(), random);
                 if (wanted.isAfter(today.plusWeeks(4))) {
                     dates.add(new OwnerDate(boat.id(), OwnerDate.Kind.AFLOAT_BY, "", wanted, ""));
                 }
             }
-            LocalDate out = layUp.from().plusDays(7 + random.nextInt(21));
-            boolean says = random.nextDouble() < SHARE_WITH_A_DATE;
-            if (says && boat.winter() == Winter.ASHORE && ahead && !hauled && out.isAfter(today)) {
+            LocalDate out = released(berths.get(boat.berthId()));
+            if (boat.winter() == Winter.ASHORE && ahead && !hauled && out.isAfter(today)) {
                 dates.add(new OwnerDate(boat.id(), OwnerDate.Kind.OUT_FROM, "", out, ""));
             }
         }
         return dates;
     }
 
+    /** The day from which an owner lets the boat go; early enough for the yard to lay it up before the frost. */
+    private LocalDate released(@Nullable Berth berth) {
+        LocalDate day = Triangular.RELEASED.day(layUp.from(), layUp.to(), random);
+        MonthDay frost = berth == null ? null : berth.firstFrost();
+        if (frost == null) {
+            return day;
+        }
+        LocalDate night = frost.atYear(layUp.from().getYear());
+        LocalDate last = night.isBefore(layUp.from()) ? day : night.minusWeeks(2);
+        return day.isBefore(last) ? day : last;
+    }
+
     /** Whether this lay-up's frost protection is written down. */
-    private boolean laidUp(@org.jspecify.annotations.Nullable BoatHistory history) {
+    private boolean laidUp(@Nullable BoatHistory history) {
         return history != null
                 && history.entries().stream()
                         .anyMatch(e -> e.ruleId().equals("freeze-protect-raw-water")

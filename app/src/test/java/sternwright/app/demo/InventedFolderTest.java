@@ -26,6 +26,7 @@ import sternwright.boat.Arrangement;
 import sternwright.boat.Boat;
 import sternwright.boat.Cooling;
 import sternwright.boat.Installation;
+import sternwright.boat.Winter;
 import sternwright.due.Due;
 import sternwright.due.DueState;
 import sternwright.history.MeterReading;
@@ -96,6 +97,20 @@ class InventedFolderTest {
                 .anyMatch(list -> java.util.stream.IntStream.range(1, list.size())
                         .anyMatch(i -> list.get(i).hours() < list.get(i - 1).hours()
                                 && list.get(i - 1).newMeterHours() == null));
+    }
+
+    @Test
+    void beforeTheFrostNearlyEveryBoatIsProtected() {
+        InventedYard late = new InventedFolder(InventedFolder.Where.NORTH).make(60, LocalDate.of(2026, 11, 25), 1);
+        List<Boat> ashore =
+                late.boats().stream().filter(b -> b.winter() == Winter.ASHORE).toList();
+        long done = ashore.stream()
+                .filter(b -> java.util.Objects.requireNonNull(late.histories().get(b.id())).entries().stream()
+                        .anyMatch(e -> e.ruleId().equals("freeze-protect-raw-water")
+                                && e.date().isAfter(LocalDate.of(2026, 8, 31))))
+                .count();
+        assertTrue(done >= 0.85 * ashore.size(), done + " of " + ashore.size());
+        assertTrue(ashore.size() > 36, "about three quarters winter ashore: " + ashore.size());
     }
 
     @Test
