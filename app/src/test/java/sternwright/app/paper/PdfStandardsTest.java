@@ -3,6 +3,7 @@ package sternwright.app.paper;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.ByteArrayInputStream;
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
@@ -15,6 +16,7 @@ import org.verapdf.pdfa.PDFAParser;
 import org.verapdf.pdfa.PDFAValidator;
 import org.verapdf.pdfa.flavours.PDFAFlavour;
 import org.verapdf.pdfa.results.ValidationResult;
+import sternwright.finding.Caution;
 import sternwright.job.InventedVisits;
 import sternwright.job.JobCards;
 import sternwright.job.estimate.Estimates;
@@ -43,6 +45,45 @@ class PdfStandardsTest {
                     Estimates.of(InventedVisits.layUp(), InventedVisits.facts(), 30), UK)
             .pdf();
 
+    private static final byte[] LETTERS = letters();
+
+    /** Two owners, one of them with two boats and a safety item. */
+    private static byte[] letters() {
+        OwnerLetters.Item seal = new OwnerLetters.Item(
+                "Heron",
+                "Outer pontoon",
+                "diaphragm seal",
+                "renew diaphragm seal",
+                "fitted or renewed 1 Mar 2016, 10 years ago",
+                "due on 1 March 2023",
+                "It keeps the water out",
+                "The boat can sink",
+                true,
+                true);
+        OwnerLetters.Item belt = new OwnerLetters.Item(
+                "Sheldrake",
+                "Inner pontoon",
+                "belts",
+                "renew belts",
+                "age not known to us",
+                "not known",
+                "",
+                "",
+                false,
+                false);
+        List<Caution> cautions = List.of(new Caution("hull-openings", "This opens the hull below water."));
+        return new OwnerLetters(
+                        InventedVisits.facts().yard(),
+                        LocalDate.of(2026, 10, 5),
+                        LocalDate.of(2026, 11, 2),
+                        "seals and belts",
+                        List.of(
+                                new OwnerLetters.Letter("A. Owner", "", List.of(seal, belt), cautions),
+                                new OwnerLetters.Letter("B. Owner", "b@example.invalid", List.of(belt), List.of())))
+                .paper(UK)
+                .pdf();
+    }
+
     @BeforeAll
     static void open() {
         VeraGreenfieldFoundryProvider.initialise();
@@ -50,9 +91,10 @@ class PdfStandardsTest {
 
     @ParameterizedTest
     @EnumSource(Standard.class)
-    void bothPapersComply(Standard standard) throws Exception {
+    void papersComply(Standard standard) throws Exception {
         judge("card", CARD, standard);
         judge("estimate", ESTIMATE, standard);
+        judge("letters", LETTERS, standard);
     }
 
     private static void judge(String name, byte[] pdf, Standard standard) throws Exception {

@@ -15,4 +15,9 @@ import sternwright.due.Due;
  * @param part the part as registered
  * @param kindName its kind as people say it
  */
-public record DueRow(Due due, Boat boat, String berthName, Installation installation, Part part, String kindName) {}
+public record DueRow(Due due, Boat boat, String berthName, Installation installation, Part part, String kindName) {
+    /** The same part with another work. */
+    DueRow with(Due other) {
+        return new DueRow(other, boat, berthName, installation, part, kindName);
+    }
+}

@@ -14,6 +14,7 @@ import sternwright.boat.Boat;
 import sternwright.boat.Installation;
 import sternwright.boat.Part;
 import sternwright.boat.PartKind;
+import sternwright.boat.PartRef;
 import sternwright.due.Due;
 
 /** The due list of a yard, ready to be narrowed and counted. */
@@ -81,9 +82,12 @@ public final class DueTable {
     public static DueTable of(YardFiles files, List<Due> dues) {
         Map<String, PartKind> kinds =
                 files.catalogue().kinds().stream().collect(Collectors.toMap(PartKind::id, k -> k, (a, b) -> b));
+        Map<String, Map<PartRef, Optional<DueRow>>> parts = new HashMap<>();
         List<DueRow> rows = new ArrayList<>(dues.size());
         for (Due due : dues) {
-            row(files, kinds, due).ifPresent(rows::add);
+            parts.computeIfAbsent(due.boatId(), b -> new HashMap<>())
+                    .computeIfAbsent(due.part(), p -> row(files, kinds, due))
+                    .ifPresent(r -> rows.add(r.with(due)));
         }
         return new DueTable(rows);
     }

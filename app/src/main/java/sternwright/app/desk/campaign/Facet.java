@@ -1,8 +1,9 @@
 package sternwright.app.desk.campaign;
 
 import java.util.Locale;
-import java.util.Objects;
+import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Stream;
 import sternwright.service.Half;
 import sternwright.service.Place;
@@ -103,7 +104,13 @@ public enum Facet {
     abstract String words(DueRow row);
 
     private static String written(Enum<?> value) {
-        return Objects.requireNonNull(value).name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return Written.NAMES.computeIfAbsent(
+                value, v -> v.name().toLowerCase(Locale.ROOT).replace('_', '-'));
+    }
+
+    /** Each name is made once: a due list of a large yard asks for it a million times. */
+    private static final class Written {
+        static final Map<Enum<?>, String> NAMES = new ConcurrentHashMap<>();
     }
 
     /**

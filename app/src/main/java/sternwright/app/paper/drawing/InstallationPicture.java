@@ -123,7 +123,7 @@ public record InstallationPicture(String wide, String narrow, List<PartMark> mis
         double above = size.step() * Math.max(0, rows[0] - 1) + size.height();
         double below = size.step() * Math.max(0, rows[1] - 1) + size.height();
         double top = rows[0] == 0 ? 8 : 16 - above;
-        double bottom = rows[1] == 0 ? HEIGHT - 40 : HEIGHT - 24 + below;
+        double bottom = rows[1] == 0 ? HEIGHT - 34 : HEIGHT - 24 + below;
         return MarkRows.n(from) + " " + MarkRows.n(top) + " " + MarkRows.n(to - from) + " " + MarkRows.n(bottom - top);
     }
 
