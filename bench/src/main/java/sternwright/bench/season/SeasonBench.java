@@ -23,7 +23,7 @@ import sternwright.season.search.ListSchedule;
  * <p>Command: {@code bench/run season [boats] [seconds] [seed] [peer seconds]}.
  */
 public final class SeasonBench {
-    private static final double SHARE_FOR_THE_BOUND = 0.25;
+    private static final double SHARE_FOR_THE_BOUND = 0.10;
 
     private SeasonBench() {}
 

@@ -5,23 +5,35 @@ import sternwright.season.arrays.SeasonArrays;
 /**
  * Ascent with a step of its own for every price (D. P. Kingma and J. Ba, 'Adam: a method for stochastic optimization', ICLR 2015),
  * since launch slots are worth tens of points in a few quarters and hands a fraction of a point in many. Steps shrink as the budget
- * is spent. Prices stay within what an extra hand costs.
+ * is spent. Prices of a week's peak stay within what a hand of it costs.
  */
 final class Ascent {
+    static boolean CAP = Boolean.getBoolean("cap");
+    static double F = Double.parseDouble(System.getProperty("f", "1"));
     private static final double MEAN_MEMORY = 0.9;
     private static final double SQUARE_MEMORY = 0.99;
 
     /** Strides of people, peaks, hoists, places and pools: a launch slot is worth far more than a hand in one quarter. */
     private static final double[] FAMILY = {1, 1, 20, 1, 5};
 
+    private static final double POINTS_PER_STRIDE = 600;
+    private static final double WIDEST = 200;
+
     private final SeasonArrays a;
+    private final double people;
     private final Prices prices;
     private final double[][] price;
     private final double[][] mean;
     private final double[][] square;
 
-    Ascent(SeasonArrays a, Prices prices) {
+    /**
+     * An ascent from the prices there are.
+     *
+     * @param gap what is still to be proved at the beginning, in points: where people are short the gap is wide and so are the strides
+     */
+    Ascent(SeasonArrays a, Prices prices, double gap) {
         this.a = a;
+        people = Math.max(1, Math.min(WIDEST, gap / POINTS_PER_STRIDE));
         this.prices = prices;
         price = new double[][] {prices.people, prices.busy, prices.hoists, prices.places, prices.pools};
         mean = zeros();
@@ -47,11 +59,10 @@ final class Ascent {
             for (int x = 0; x < p.length; x++) {
                 m[x] = MEAN_MEMORY * m[x] + (1 - MEAN_MEMORY) * g[x];
                 v[x] = SQUARE_MEMORY * v[x] + (1 - SQUARE_MEMORY) * g[x] * g[x];
-                p[x] = Math.max(0, p[x] + FAMILY[f] * stride * m[x] / (Math.sqrt(v[x]) + 0.1));
+                p[x] = Math.max(0, p[x] + (f == 0 ? people : 1) * FAMILY[f] * stride * m[x] / (Math.sqrt(v[x]) + 0.1));
             }
         }
         for (int w = 0; w < a.extraHands.length; w++) {
-            cap(prices.people, w, a.people.count, a.problem.weights().overtimePerHandWeek());
             cap(prices.busy, w, 1, a.problem.weights().unevenPerHand());
         }
     }

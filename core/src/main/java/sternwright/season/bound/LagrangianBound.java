@@ -52,7 +52,7 @@ public final class LagrangianBound {
         before = launches.bound();
         prices = new Prices(a);
         System.arraycopy(launches.hoistPrices(), 0, prices.hoists, 0, prices.hoists.length);
-        ascent = new Ascent(a, prices);
+        ascent = new Ascent(a, prices, upper - before.value());
         even = a.problem.yard().evenHands();
         int[] latest = Reach.latest(a, upper);
         for (int thread = 0; thread < threads; thread++) {
@@ -108,7 +108,7 @@ public final class LagrangianBound {
         }
         Usage all = shares.get(0).usage;
         shares.stream().skip(1).forEach(share -> all.add(share.usage));
-        all.compare(even);
+        all.compare(prices, even);
         return value - prices.worth(even);
     }
 }

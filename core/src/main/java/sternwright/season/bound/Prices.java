@@ -73,11 +73,25 @@ final class Prices {
         for (double b : busy) {
             worth += b * evenHands;
         }
+        for (int w = 0; w < a.extraHands.length; w++) {
+            worth += a.extraHands[w]
+                    * Math.max(0, ofWeek(w) - a.problem.weights().overtimePerHandWeek());
+        }
         return worth
                 + worth(people, a.people.capacity)
                 + worth(hoists, a.hoists.capacity)
                 + worth(places, a.places.capacity)
                 + worth(pools, a.pools.capacity);
+    }
+
+    /** What one extra hand in all of week {@code w} is worth: where that is more than it costs, all there may be are taken. */
+    double ofWeek(int w) {
+        int from = w * a.quartersPerWeek * a.people.count;
+        double sum = 0;
+        for (int x = from; x < from + a.quartersPerWeek * a.people.count; x++) {
+            sum += people[x];
+        }
+        return sum;
     }
 
     private static double worth(double[] price, int[] capacity) {

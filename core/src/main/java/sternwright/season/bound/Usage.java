@@ -75,10 +75,18 @@ final class Usage {
         }
     }
 
-    /** Turns the counts into use less capacity. */
-    void compare(int evenHands) {
+    /** Turns the counts into use less capacity, extra hands included where their price pays for them. */
+    void compare(Prices prices, int evenHands) {
         java.util.Arrays.fill(busy, -evenHands);
         over(a.people, skill, people, busy);
+        for (int w = 0; w < a.extraHands.length; w++) {
+            if (prices.ofWeek(w) > a.problem.weights().overtimePerHandWeek()) {
+                int from = w * a.quartersPerWeek * a.people.count;
+                for (int x = from; x < from + a.quartersPerWeek * a.people.count; x++) {
+                    people[x] -= a.extraHands[w];
+                }
+            }
+        }
         double[] none = new double[a.quarters];
         over(a.hoists, lift, hoists, none);
         over(a.places, place, places, none);

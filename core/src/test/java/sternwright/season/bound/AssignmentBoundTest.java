@@ -4,10 +4,12 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
+import java.util.Collections;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import sternwright.season.SeasonProblem;
+import sternwright.season.Weights;
 import sternwright.season.arrays.SeasonArrays;
 import sternwright.season.sample.GeneratedSeason;
 import sternwright.season.sample.TinySeason;
@@ -55,6 +57,35 @@ class AssignmentBoundTest {
             LagrangianBound bound = new LagrangianBound(a, upper, AssignmentBound.of(a, upper), 1);
             for (int step = 0; step < 40; step++) {
                 bound.improve(step / 40.0);
+            }
+            assertTrue(bound.bound().value() <= best, bound.bound() + " above the best " + best);
+        }
+    }
+
+    /** Extra hands that cost next to nothing, or that there are none of: prices of people rise beyond what an extra hand costs. */
+    @ParameterizedTest
+    @ValueSource(longs = {61, 62, 63, 64, 65, 66, 67, 68})
+    void neverAboveTheBestWhereHandsAreShort(long seed) {
+        SeasonProblem tiny = TinySeason.of(seed);
+        for (int extra = 0; extra < 2; extra++) {
+            SeasonProblem season = new SeasonProblem(
+                    tiny.yard()
+                            .extraHands(Collections.nCopies(tiny.yard().axis().weeks(), extra)),
+                    tiny.visits(),
+                    tiny.halves(),
+                    tiny.operations(),
+                    tiny.lags(),
+                    tiny.stays(),
+                    tiny.promises(),
+                    new Weights(1, 1, 40, 2));
+            long best = TinySeason.best(season);
+            if (best == TinySeason.IMPOSSIBLE) {
+                continue;
+            }
+            SeasonArrays a = SeasonArrays.of(season);
+            LagrangianBound bound = new LagrangianBound(a, best, AssignmentBound.of(a, best), 1);
+            for (int step = 0; step < 100; step++) {
+                bound.improve(step / 100.0);
             }
             assertTrue(bound.bound().value() <= best, bound.bound() + " above the best " + best);
         }

@@ -139,7 +139,8 @@ public final class TinySeason {
             extra[week] = Math.max(extra[week], missing);
             peak[week] = Math.max(peak[week], busy[0] + busy[1]);
         }
-        return extra[0] > 1 || extra[1] > 1 ? IMPOSSIBLE : price(extra, peak);
+        List<Integer> most = season.yard().extraHandsByWeek();
+        return extra[0] > most.get(0) || extra[1] > most.get(1) ? IMPOSSIBLE : price(extra, peak);
     }
 
     private int present(int skill, int q) {
@@ -151,7 +152,8 @@ public final class TinySeason {
     private long price(int[] extra, int[] peak) {
         long sum = 0;
         for (int week = 0; week < 2; week++) {
-            sum += 7L * extra[week] + 3L * Math.max(0, peak[week] - 1);
+            sum += (long) season.weights().overtimePerHandWeek() * extra[week]
+                    + (long) season.weights().unevenPerHand() * Math.max(0, peak[week] - 1);
         }
         for (int i = 0; i < start.length; i++) {
             Due due = season.operations().get(i).due();

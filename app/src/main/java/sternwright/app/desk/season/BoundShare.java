@@ -5,7 +5,7 @@ import sternwright.season.planner.SeasonPlanner;
 
 /** Gives the bound a share of the time. */
 final class BoundShare implements SeasonPlanner.BoundPace {
-    private static final double SHARE = 0.25;
+    private static final double SHARE = 0.10;
 
     private final LongSupplier clock;
     private final long began;
