@@ -5,6 +5,9 @@ import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.security.SecureRandom;
+import java.time.Clock;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
@@ -15,8 +18,12 @@ import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import sternwright.app.account.Accounts;
+import sternwright.app.desk.keeping.MoveYard;
+import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.store.Store;
+import sternwright.app.store.StoreAddress;
 
 /** Opens the pages of a yard. */
 public final class Serve {
@@ -29,8 +36,10 @@ public final class Serve {
 
     private final ConfigurableApplicationContext running;
     private final ServeAsk ask;
+    private final String takenIn;
 
-    private Serve(ConfigurableApplicationContext running, ServeAsk ask) {
+    private Serve(ConfigurableApplicationContext running, ServeAsk ask, String takenIn) {
+        this.takenIn = takenIn;
         this.running = running;
         this.ask = ask;
     }
@@ -47,6 +56,9 @@ public final class Serve {
     public static void untilEnded(ServeAsk ask, PrintWriter out) throws IOException, InterruptedException {
         String code = ask.thisMachineOnly() ? "" : code();
         Serve serve = start(ask, code);
+        if (!serve.takenIn.isEmpty()) {
+            out.println(serve.takenIn);
+        }
         out.println("The pages of " + ask.folder() + " are open at " + serve.address());
         if (!serve.running.getBean(Accounts.class).any()) {
             out.println("Open them now: they ask for the owner's account first."
@@ -67,15 +79,14 @@ public final class Serve {
      * @throws IOException if the disk refuses
      */
     public static Serve start(ServeAsk ask, String code) throws IOException {
-        FolderLayout.of(ask.folder());
-        Path own = Files.createDirectories(ask.folder().resolve(".desk"));
+        String takenIn = takeIn(ask);
         Map<String, Object> settings = new HashMap<>();
         settings.put("server.address", ask.address());
         settings.put("server.port", Integer.toString(ask.port()));
         settings.put("sternwright.folder", ask.folder().toString());
         settings.put("sternwright.hosts", ask.behindProxy() ? "" : hosts(ask));
         settings.put("sternwright.first-start-code", code);
-        settings.put("spring.datasource.url", sqlite(own.resolve("accounts.db")));
+        accounts(ask.folder(), settings);
         settings.put("server.forward-headers-strategy", ask.behindProxy() ? "native" : "none");
         String today = ask.today();
         if (today != null) {
@@ -85,13 +96,45 @@ public final class Serve {
         application.setWebApplicationType(WebApplicationType.SERVLET);
         application.setDefaultProperties(settings);
         try {
-            return new Serve(application.run(), ask);
+            return new Serve(application.run(), ask, takenIn);
         } catch (PortInUseException taken) {
             throw BadInput.of(
                     "--port",
                     "port " + taken.getPort() + " is in use",
                     "a free port",
                     "Give another one, or 0 for any.");
+        }
+    }
+
+    /** At the first start the yard's files are taken into its store; from then on the store is where the yard is kept. */
+    private static String takeIn(ServeAsk ask) throws IOException {
+        Path folder = ask.folder();
+        if (YardPlace.named(folder, System.getenv()).isEmpty() && !Files.exists(YardPlace.storeFile(folder))) {
+            FolderLayout.of(folder);
+        }
+        try (YardPlace place = YardPlace.withStore(folder, System.getenv(), Clock.systemDefaultZone())) {
+            Store store = place.store().orElseThrow();
+            if (!store.shelf("").marks().isEmpty()) {
+                return "";
+            }
+            String today = ask.today();
+            LocalDate latest = today == null ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(today);
+            MoveYard moved = MoveYard.in(folder, store, false, System.getProperty("user.name", ""), latest);
+            return moved.texts() + " files of the yard were taken into " + store.place()
+                    + ". Pages and commands work there from now on;"
+                    + " \"sternwright export folder FOLDER\" writes them out as files again.";
+        }
+    }
+
+    /** Accounts lie beside the yard in a database that is named, else in a file of their own: signing in waits for no deed. */
+    private static void accounts(Path folder, Map<String, Object> settings) throws IOException {
+        StoreAddress named = YardPlace.named(folder, System.getenv()).orElse(null);
+        if (named == null) {
+            settings.put("spring.datasource.url", sqlite(YardPlace.accountsFile(folder)));
+        } else {
+            settings.put("spring.datasource.url", named.url());
+            settings.put("spring.datasource.username", named.user());
+            settings.put("spring.datasource.password", named.password());
         }
     }
 

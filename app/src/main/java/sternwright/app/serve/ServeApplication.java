@@ -1,5 +1,6 @@
 package sternwright.app.serve;
 
+import java.io.IOException;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -11,7 +12,10 @@ import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Configuration;
+import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.season.run.SeasonJobs;
+import sternwright.app.store.Store;
 import sternwright.app.web.access.FirstStartCode;
 import sternwright.app.web.access.KnownHosts;
 
@@ -34,8 +38,23 @@ public class ServeApplication {
     }
 
     @Bean
-    static OpenYard openYard(@Value("${sternwright.folder}") Path folder, Clock clock) {
-        return new OpenYard(folder, clock);
+    static YardPlace yardPlace(@Value("${sternwright.folder}") Path folder, Clock clock) throws IOException {
+        return YardPlace.withStore(folder, System.getenv(), clock);
+    }
+
+    @Bean
+    static Store store(YardPlace place) {
+        return place.store().orElseThrow();
+    }
+
+    @Bean
+    static OpenYard openYard(YardPlace place, Clock clock) {
+        return new OpenYard(place, clock);
+    }
+
+    @Bean(initMethod = "start")
+    static SeasonJobs seasonJobs(Store store) {
+        return new SeasonJobs(store, SeasonJobs.Pace.USUAL, System::nanoTime);
     }
 
     @Bean

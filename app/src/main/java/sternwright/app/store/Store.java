@@ -87,15 +87,6 @@ public final class Store implements Keeper, AutoCloseable {
     }
 
     /**
-     * Links for owners and their answers.
-     *
-     * @return where they are kept
-     */
-    public OwnerLinks ownerLinks() {
-        return new OwnerLinks(this);
-    }
-
-    /**
      * Where it is, as a person knows it.
      *
      * @return a file, or the address of a database

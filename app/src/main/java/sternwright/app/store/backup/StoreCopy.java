@@ -10,6 +10,7 @@ import java.time.Clock;
 import java.util.List;
 import javax.sql.DataSource;
 import org.flywaydb.core.Flyway;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import org.sqlite.SQLiteDataSource;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.store.Store;
@@ -18,11 +19,13 @@ import sternwright.app.store.StoreAddress;
 /** Writes a store, and the accounts beside it, into SQLite files and reads them back. */
 public final class StoreCopy {
     /** What is kept of a store; waiting jobs are not, they belong to the programs that run. */
-    private static final List<String> YARD = List.of(
-            "shelf_change", "shelf_text", "shelf_head", "attachment", "owner_link", "owner_answer", "season_run");
+    private static final List<String> YARD =
+            List.of("shelf_change", "shelf_text", "shelf_head", "attachment", "season_run");
 
-    /** What is kept of accounts; sessions are not: after a restore everybody signs in again. */
-    private static final List<String> ACCOUNTS = List.of("account", "one_time_link", "sign_in_count", "audit");
+    /** Everything beside the yard in the order it was made; not sessions: after a restore everybody signs in again. */
+    private static final String ACCOUNTS = "select name from sqlite_master where type = 'table'"
+            + " and name not like 'sqlite_%' and name not like 'spring_session%' and name <> 'account_schema_history'"
+            + " order by rowid";
 
     private StoreCopy() {}
 
@@ -73,7 +76,7 @@ public final class StoreCopy {
      * @throws IOException if the database or the disk refuses
      */
     public static void writeAccounts(DataSource accounts, Path file) throws IOException {
-        copyAccounts(accounts, sqlite(file));
+        copyAccounts(accounts, sqlite(file), sqlite(file));
     }
 
     /**
@@ -84,7 +87,7 @@ public final class StoreCopy {
      * @throws IOException if the database or the disk refuses
      */
     public static void readAccounts(Path file, DataSource accounts) throws IOException {
-        copyAccounts(sqlite(file), accounts);
+        copyAccounts(sqlite(file), accounts, sqlite(file));
     }
 
     /**
@@ -99,7 +102,7 @@ public final class StoreCopy {
         return source;
     }
 
-    private static void copyAccounts(DataSource from, DataSource to) throws IOException {
+    private static void copyAccounts(DataSource from, DataSource to, DataSource listed) throws IOException {
         Flyway.configure()
                 .dataSource(to)
                 .locations("classpath:db/account")
@@ -110,7 +113,9 @@ public final class StoreCopy {
                 .load()
                 .migrate();
         try {
-            new TableCopy(from, to).copy(ACCOUNTS);
+            List<String> tables =
+                    JdbcClient.create(listed).sql(ACCOUNTS).query(String.class).list();
+            new TableCopy(from, to).copy(tables);
         } catch (SQLException e) {
             throw new IOException("cannot copy the accounts: " + e.getMessage(), e);
         }

@@ -20,10 +20,12 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.Stream;
+import org.flywaydb.core.Flyway;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.springframework.jdbc.core.simple.JdbcClient;
 import sternwright.app.demo.InventedFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
@@ -34,6 +36,7 @@ import sternwright.app.store.RunningPostgres;
 import sternwright.app.store.Store;
 import sternwright.app.store.StoreAddress;
 import sternwright.app.store.Verification;
+import sternwright.app.store.backup.StoreCopy;
 
 /** Backed up while people write, restored, verified; damage is found. */
 class BackupTest {
@@ -91,8 +94,7 @@ class BackupTest {
             Store store = place.store().orElseThrow();
             new InventedFolder(InventedFolder.Where.NORTH).write(store.shelf("demo"), 4, TODAY, 3);
             store.attachments().put("heron", "plate.jpg", "image/jpeg", new byte[] {1, 2, 3, -1}, "Ann");
-            String secret = store.ownerLinks().make("heron", "2026-11", "{}", "Ann", java.time.Duration.ofDays(3));
-            store.ownerLinks().answer(secret, Map.of("a", true, "b", false), "Owner", "");
+            accounts(store);
             files = YardFolder.all(store.shelf(""), TODAY);
             new Backup(CLOCK).write(place, file, TODAY);
         }
@@ -105,12 +107,15 @@ class BackupTest {
                 assertEquals(files, YardFolder.all(store.shelf(""), TODAY));
                 assertEquals(List.of(), Verification.of(store).faults());
                 assertEquals(1, store.attachments().of("heron").size());
-                String key = store.ownerLinks().of("heron").get(0).key();
                 assertEquals(
-                        List.of(true, false),
-                        store.ownerLinks().answers(key).stream()
-                                .map(a -> a.accepted())
-                                .toList());
+                        "Ann true",
+                        JdbcClient.create(
+                                        place.folder().endsWith("c")
+                                                ? StoreCopy.sqlite(YardPlace.accountsFile(place.folder()))
+                                                : store.reader())
+                                .sql("select full_name, locked from account")
+                                .query((row, n) -> row.getString(1) + " " + row.getBoolean(2))
+                                .single());
                 write(store.shelf("Ben"), "after.md", "goes on");
                 assertEquals(List.of(), Verification.of(store).faults());
             }
@@ -189,6 +194,21 @@ class BackupTest {
                     kept.filter(f -> f.getFileName().toString().equals("yard.db"))
                             .count());
         }
+    }
+
+    private static void accounts(Store store) {
+        Flyway.configure()
+                .dataSource(store.writer())
+                .locations("classpath:db/account")
+                .table("account_schema_history")
+                .baselineOnMigrate(true)
+                .baselineVersion("0")
+                .load()
+                .migrate();
+        JdbcClient.create(store.writer())
+                .sql("insert into account (id, name, full_name, role, locked, created_at, version)"
+                        + " values ('1', 'ann', 'Ann', 'MANAGER', true, 1, 0)")
+                .update();
     }
 
     private YardPlace place(Path folder) throws IOException {

@@ -8,6 +8,7 @@ import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import java.io.IOException;
 import java.time.Duration;
+import java.time.Instant;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
@@ -33,6 +34,9 @@ public final class SeasonJobs implements AutoCloseable {
 
     /** A program is taken for dead after so many missed beats. */
     private static final int MISSED_BEATS = 4;
+
+    /** Long ago by the clock of any program. */
+    private static final Instant AT_ONCE = Instant.EPOCH;
 
     private static final double HARDLY_ANY_TIME_S = 0.001;
 
@@ -96,8 +100,7 @@ public final class SeasonJobs implements AutoCloseable {
      */
     public String ask(RunAsk ask, String by) {
         String id = runs.add(ask.text(), by);
-        scheduler.scheduleIfNotExists(
-                TASK.instance(id).scheduledTo(store.clock().instant()));
+        scheduler.scheduleIfNotExists(TASK.instance(id).scheduledTo(AT_ONCE));
         return id;
     }
 
