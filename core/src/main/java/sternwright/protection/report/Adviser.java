@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Berth;
 import sternwright.boat.ShorePower;
@@ -31,6 +32,11 @@ final class Adviser {
 
     /** Anodes due within so many months of the first are renewed with it. */
     private static final int TOGETHER_MONTHS = 3;
+
+    /** A usual hull anode: 0.06 m2 of bare face, 3 kg in zinc (common practice, no source). */
+    private static final double HULL_ANODE_M2 = 0.06;
+
+    private static final double HULL_ANODE_M3 = 3 / 7130.0;
 
     private final BoatCircuit boat;
     private final Berth berth;
@@ -276,9 +282,27 @@ final class Adviser {
                         "Have more anode fitted, up to four times as much by calculation; measure before and after, and"
                                 + " make good the paint first.";
                 })
-                .orElse(
-                        "No single change of anodes is enough by calculation. Have the potentials read, bare metal painted, and the areas"
-                                + " in the register measured.");
+                .orElseGet(() -> hullAnodes(p.body()));
+    }
+
+    /** A metal hull wants anodes of its own: those on the shaft reach it through gearbox and engine only. */
+    private String hullAnodes(BoatBody part) {
+        boolean hull = part.kind().equals("hull") || part.kind().equals("hull-plating");
+        AnodeAlloy willBe = suited.alloy();
+        Optional<Integer> count = hull ? remedies.hullAnodes(part, HULL_ANODE_M2) : Optional.empty();
+        if (count.isEmpty() || willBe == null) {
+            return "No single change of anodes is enough by calculation. Have the potentials read, bare metal painted, and the areas"
+                    + " in the register measured.";
+        }
+        return String.format(
+                Locale.ROOT,
+                "Have %d hull anode%s of %s fitted on the hull itself, each of %.2f m2 bare face and about %.1f kg: by"
+                        + " calculation that is enough.",
+                count.get(),
+                count.get() == 1 ? "" : "s",
+                FaultActions.plain(suited),
+                HULL_ANODE_M2,
+                HULL_ANODE_M3 * willBe.densityKgPerM3());
     }
 
     private void overprotected() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import sternwright.protection.circuit.Body;
 import sternwright.protection.circuit.Circuit;
 import sternwright.protection.circuit.Link;
 import sternwright.protection.judgement.PotentialJudge;
@@ -16,6 +17,7 @@ import sternwright.protection.register.BoatCircuit;
 import sternwright.protection.register.BoatJoint;
 import sternwright.protection.solver.CircuitSolver;
 import sternwright.protection.solver.CircuitState;
+import sternwright.protection.water.WaterResistance;
 
 /** Solves the boat once more with each remedy at hand and says which is the least that protects a part. */
 final class Remedies {
@@ -40,6 +42,9 @@ final class Remedies {
      * @param potentialV potential of the part with it, V
      */
     record Remedy(Kind kind, double potentialV) {}
+
+    private static final int MOST_HULL_ANODES = 16;
+    private static final double ANODE_BOLT_OHM = 0.002;
 
     private final BoatCircuit boat;
     private final Metal alloy;
@@ -79,6 +84,34 @@ final class Remedies {
                     PotentialJudge.judge(part.metal(), v, boat.water().fresh()).state();
             if (state == Protection.PROTECTED) {
                 return Optional.of(new Remedy(e.getKey(), v));
+            }
+        }
+        return Optional.empty();
+    }
+
+    /**
+     * How many hull anodes on a metal hull itself bring it within its limits.
+     *
+     * @param hull the hull
+     * @param areaM2 bare area of each
+     * @return 1 to 16; empty if more would be needed
+     */
+    Optional<Integer> hullAnodes(BoatBody hull, double areaM2) {
+        double ohm = WaterResistance.compact(boat.water().resistivityOhmM(), areaM2);
+        for (int n = 1; n <= MOST_HULL_ANODES; n++) {
+            Body anodes = new Body(
+                    "more-hull-anodes",
+                    alloy.id(),
+                    n * areaM2,
+                    1,
+                    ohm / n,
+                    alloy.curve(boat.water().fresh(), 1));
+            Circuit more = boat.circuit()
+                    .plusBody(anodes)
+                    .withLink(new Link.Resistor("more-hull-anodes", hull.id(), anodes.id(), ANODE_BOLT_OHM / n));
+            double v = CircuitSolver.solve(more).body(hull.id()).interfaceV();
+            if (PotentialJudge.judge(hull.metal(), v, boat.water().fresh()).state() == Protection.PROTECTED) {
+                return Optional.of(n);
             }
         }
         return Optional.empty();

@@ -11,7 +11,10 @@ import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import sternwright.boat.Arrangement;
 import sternwright.boat.Boat;
+import sternwright.boat.Cooling;
+import sternwright.boat.HullMaterial;
 import sternwright.boat.ShorePower;
 import sternwright.boat.Water;
 import sternwright.history.BoatHistory;
@@ -153,5 +156,28 @@ class ReportWriterTest {
             sum[years - 1] = r.masses().stream().mapToDouble(m -> m.massKg()).sum();
         }
         assertEquals(2 * sum[0], sum[1], 1e-9);
+    }
+
+    @Test
+    void aSteelHullWithNoAnodeOfItsOwnIsToldHowMany() {
+        Boat boat = ProtectionBoats.boat(
+                HullMaterial.STEEL,
+                List.of(),
+                ProtectionBoats.installation(
+                        "main",
+                        Arrangement.SHAFT,
+                        Cooling.KEEL,
+                        ProtectionBoats.part("engine"),
+                        ProtectionBoats.part("shaft"),
+                        ProtectionBoats.part("propeller"),
+                        ProtectionBoats.part("shaft-anode")));
+        ProtectionReport r = report(boat, ShorePower.NONE, List.of());
+        assertTrue(
+                r.owner().get(0).contains("the steel hull is not fully protected"),
+                r.owner().toString());
+        assertTrue(
+                r.advice().stream()
+                        .anyMatch(a -> a.act().contains("hull anode") && a.act().contains("on the hull itself")),
+                r.advice().toString());
     }
 }
