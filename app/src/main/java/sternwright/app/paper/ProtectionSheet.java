@@ -18,7 +18,6 @@ import sternwright.protection.anode.RequiredMass;
 import sternwright.protection.fault.FaultEffect;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.register.BoatJoint;
-import sternwright.protection.report.Advice;
 import sternwright.protection.report.Limits;
 import sternwright.protection.report.PartLine;
 import sternwright.protection.report.ProtectionReport;
@@ -100,12 +99,6 @@ public record ProtectionSheet(
         return report.faults().stream().limit(FAULTS).toList();
     }
 
-    /** What is to be done, for the page. */
-    public String by(Advice a, Figures f) {
-        LocalDate by = a.by();
-        return by == null || !by.isAfter(report.today()) ? "" : f.shortDate(by);
-    }
-
     /** Joints that must stay open and do. */
     public String isolations() {
         return String.join(
@@ -123,6 +116,12 @@ public record ProtectionSheet(
                 .map(RequiredMass::words)
                 .findFirst()
                 .orElse("");
+    }
+
+    /** Whether an anode is half gone already. */
+    public boolean now(AnodeForecast f) {
+        LocalDate half = f.halfGone();
+        return half != null && !half.isAfter(f.from());
     }
 
     /** Mean current over the year that a new one gives. */
