@@ -124,6 +124,9 @@ public final class WastageSolver {
             if (left <= HALF) {
                 halfGone = 0;
             }
+            if (left <= 1 - UTILISATION) {
+                spent = 0;
+            }
         }
 
         /** Share of the mass in the middle of the coming step. */

@@ -274,6 +274,7 @@ class WastageTest {
         AnodeForecast worn = only(p.from(4, Map.of(ANODE, 0.25)), day);
         AnodeForecast fresh = only(p.from(4, Map.of()), day);
         assertEquals(day, worn.halfGone());
+        assertEquals(day, only(p.from(4, Map.of(ANODE, 0.15)), day).spent());
         double lasts = Objects.requireNonNull(worn.newLastsMonths());
         LocalDate half = Objects.requireNonNull(fresh.halfGone());
         assertEquals(lasts, java.time.temporal.ChronoUnit.DAYS.between(day, half) / 30.4375, 0.05);

@@ -165,7 +165,14 @@ public final class CircuitDrawing {
         boolean said = open || bad || isolator || j.joint().kind() == BoatJoint.Kind.SHORE_EARTH;
         if (said && form == Form.SHEET) {
             String what = open ? "open" : isolator ? "isolator" : PotentialScale.millivolts(j.acrossV()) + " mV across";
-            text(bad ? "wrong" : "soft", bad ? ACCENT : INK, 10, x - 5, (from + to) / 2 + 3.5, "end", what);
+            text(
+                    bad ? "wrong" : "soft",
+                    bad ? ACCENT : INK,
+                    10,
+                    left() - TRACK * wires - 7,
+                    (from + to) / 2 + 3.5,
+                    "end",
+                    what);
         }
     }
 

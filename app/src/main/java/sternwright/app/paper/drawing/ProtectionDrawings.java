@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Locale;
 import sternwright.protection.anode.AnodeForecast;
 import sternwright.protection.metal.ReferenceElectrode;
-import sternwright.protection.register.BoatJoint;
 import sternwright.protection.report.JointLine;
 import sternwright.protection.report.PartLine;
 import sternwright.protection.report.ProtectionReport;
@@ -38,6 +37,7 @@ public final class ProtectionDrawings {
                 CircuitDrawing.narrow(report),
                 List.of("joint", "resistance, ohm", "voltage across, mV", "current, mA"),
                 JointLine.of(report.circuit(), report.state()).stream()
+                        .filter(j -> j.joint().measurable())
                         .map(j -> List.of(
                                 j.joint().name(),
                                 ohms(j),
@@ -98,7 +98,7 @@ public final class ProtectionDrawings {
         if (!j.joint().link().conducts()) {
             return "open";
         }
-        return Double.isNaN(j.ohm()) ? "isolator" : j.joint().kind() == BoatJoint.Kind.ONE_PIECE ? "" : figure(j.ohm());
+        return Double.isNaN(j.ohm()) ? "isolator" : figure(j.ohm());
     }
 
     /** A figure with three digits at most. */
