@@ -10,6 +10,8 @@ import org.jspecify.annotations.Nullable;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
+import sternwright.app.paper.drawing.Drawing;
+import sternwright.app.paper.drawing.ProtectionDrawings;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
@@ -21,7 +23,9 @@ import sternwright.protection.anode.AnodeLog;
 import sternwright.protection.anode.BoatYear;
 import sternwright.protection.diagnosis.Observation;
 import sternwright.protection.diagnosis.Places;
+import sternwright.protection.diagnosis.Quantity;
 import sternwright.protection.metal.MetalCatalogue;
+import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.register.BoatCircuit;
 import sternwright.protection.register.CircuitCondition;
 import sternwright.protection.register.CircuitFromRegister;
@@ -79,6 +83,28 @@ public final class ProtectBoat {
         } catch (IllegalArgumentException e) {
             throw BadInput.of(file(boat), phrase(e), "", "");
         }
+    }
+
+    /**
+     * The drawings of a report, each with the table behind it.
+     *
+     * @param report the report
+     * @param electrode what potentials are given against
+     * @return the circuit, the potentials, then the life of each anode
+     */
+    public static List<Drawing> drawings(ProtectionReport report, ReferenceElectrode electrode) {
+        return ProtectionDrawings.of(report, electrode);
+    }
+
+    /**
+     * Where readings can be taken, for a form to offer.
+     *
+     * @param report the report
+     * @param quantity what is to be read
+     * @return short names of parts or joints, in the order of the register
+     */
+    public static List<String> places(ProtectionReport report, Quantity quantity) {
+        return Places.of(report.circuit(), quantity);
     }
 
     private static CircuitCondition condition(ProtectRequest request) {
