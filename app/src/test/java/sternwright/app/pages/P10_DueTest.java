@@ -3,7 +3,10 @@ package sternwright.app.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.APIResponse;
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.options.AriaRole;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import sternwright.app.account.Role;
 
@@ -52,6 +55,37 @@ class P10_DueTest extends PageTest {
             open(page, "/due?state=nonsense&place=nowhere&page=99999&sort=nonsense");
             assertTrue(page.locator("tbody tr").count() > 0);
         });
+    }
+
+    @Test
+    void everySealOverSevenYearsBecomesASheetAndLetters() {
+        as(Role.OFFICE, page -> {
+            open(page, "/due");
+            page.getByText("Campaigns").click();
+            page.locator("#rule").selectOption("renew-diaphragm-seal");
+            page.locator("#years").fill("seven");
+            page.locator(".filters button").first().click();
+            assertTrue(page.getByRole(AriaRole.ALERT).innerText().contains("a number of years"));
+            page.locator("#years").fill("7");
+            page.locator(".filters button").first().click();
+            int parts = page.locator("tbody tr").count();
+            assertTrue(parts > 0);
+            look(page, "due-campaign-asked", Screen.DESK_LIGHT);
+            APIResponse sheet = page.request()
+                    .get(desk().address()
+                            + page.locator("a[href*='.csv']")
+                                    .getAttribute("href")
+                                    .substring(1));
+            assertEquals(parts + 1, sheet.text().strip().split("\\R").length);
+            String letters = desk().address() + "due/campaign.pdf?rule=renew-diaphragm-seal&years=7&by=2027-01-15";
+            APIResponse pdf = page.request().get(letters);
+            assertEquals(200, pdf.status());
+            assertTrue(new String(pdf.body(), 0, 5, StandardCharsets.US_ASCII).startsWith("%PDF-"));
+            assertEquals(
+                    422, page.request().get(letters.replace("2027", "1999")).status());
+        });
+        checkPage("/due/campaign", Role.MANAGER);
+        as(Role.TECHNICIAN, page -> open(page, "/due/campaign", 403));
     }
 
     private static int total(String caption) {

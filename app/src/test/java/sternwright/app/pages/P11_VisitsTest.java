@@ -4,7 +4,9 @@ import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import com.microsoft.playwright.Locator;
+import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.SelectOption;
 import org.junit.jupiter.api.Test;
 import sternwright.app.account.Role;
 
@@ -30,9 +32,9 @@ class P11_VisitsTest extends PageTest {
             assertTrue(page.locator(".visit summary").first().isVisible());
             assertEquals(2, page.locator(".chapters dt").count());
 
-            page.locator("#left").selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));
+            page.locator("#left").selectOption(new SelectOption().setIndex(1));
             page.getByLabel("Left until").fill("2027-10-01");
-            page.getByRole(AriaRole.BUTTON, new com.microsoft.playwright.Page.GetByRoleOptions().setName("Work it out"))
+            page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Work it out"))
                     .click();
             page.locator("#plan:not([hx-get])").waitFor();
             String answer = page.locator("#plan .notice").innerText();
@@ -40,6 +42,45 @@ class P11_VisitsTest extends PageTest {
             look(page, "visits-argued", Screen.DESK_LIGHT);
         });
         checkPage(path[0], Role.SURVEYOR);
+    }
+
+    @Test
+    void aPlanIsChangedByHandPricedRefusedWhereItMustNotBeAndAccepted() {
+        String[] path = new String[1];
+        as(Role.OFFICE, page -> {
+            open(page, "/visits?sort=-boat");
+            page.locator("tbody a").first().click();
+            page.locator("#plan:not([hx-get])").waitFor();
+            page.getByText("Change by hand, or accept").click();
+            Locator visits = page.locator("section.visit");
+            int before = visits.count();
+            page.locator("#visit").selectOption(new SelectOption().setIndex(1));
+            page.locator("#visit-to").selectOption("none");
+            press(page, "Move the visit");
+            assertEquals(before - 1, visits.count());
+            assertTrue(page.locator("main > p[role=status]").innerText().contains("Beside the plan"));
+            look(page, "visits-by-hand", Screen.DESK_LIGHT);
+            page.getByText("Take back the last change").click();
+            assertEquals(before, visits.count());
+            press(page, "Accept these visits");
+            assertTrue(page.locator(".notice").innerText().contains("accepted and written down"));
+            assertEquals(before, visits.count());
+            path[0] = page.url().replaceAll("^https?://[^/]+", "");
+            page.getByText("The proposed plan").click();
+            assertTrue(page.locator("#plan .notice").innerText().contains("Agreed by Person Invented O"));
+        });
+        checkPage(path[0], Role.OFFICE);
+        as(Role.OFFICE, page -> {
+            open(page, path[0] + "&c=visit:1999-01.ashore:none", 422);
+            assertTrue(page.getByRole(AriaRole.ALERT).innerText().contains("there is no visit"));
+            open(page, path[0] + "&c=%7Bnonsense%7D", 422);
+        });
+    }
+
+    private static void press(Page page, String name) {
+        page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName(name))
+                .first()
+                .click();
     }
 
     @Test

@@ -18,20 +18,10 @@ import sternwright.visit.planned.PlannedVisit;
  * @param months how far was planned
  * @param from the first day of the visit
  * @param place where it is
+ * @param agreed whether it is a visit as agreed, and not as proposed
  */
-public record ChosenVisit(String boatId, int months, LocalDate from, Place place) {
+public record ChosenVisit(String boatId, int months, LocalDate from, Place place, boolean agreed) {
     private static final int MOST_MONTHS = 120;
-
-    /**
-     * A visit of a plan.
-     *
-     * @param visit the visit
-     * @param months how far was planned
-     * @return its name
-     */
-    public static ChosenVisit of(PlannedVisit visit, int months) {
-        return new ChosenVisit(visit.boatId(), months, visit.from(), visit.place());
-    }
 
     /**
      * The visit that an address or a form names.
@@ -49,7 +39,8 @@ public record ChosenVisit(String boatId, int months, LocalDate from, Place place
                         said.getOrDefault("boat", ""),
                         months,
                         LocalDate.parse(said.getOrDefault("from", "")),
-                        Place.valueOf(place.toUpperCase(Locale.ROOT)));
+                        Place.valueOf(place.toUpperCase(Locale.ROOT)),
+                        said.getOrDefault("agreed", "").equals("true"));
             }
         } catch (NumberFormatException | DateTimeParseException e) {
             // said below, together with what is out of range
@@ -59,15 +50,6 @@ public record ChosenVisit(String boatId, int months, LocalDate from, Place place
                 "boat, first day, place or reach cannot be read",
                 "a visit of a plan, such as boat=heron, from=2027-03-01, place=ashore, months=24",
                 "Press the button on the page of the boat’s visits.");
-    }
-
-    /**
-     * The place as it stands in an address.
-     *
-     * @return afloat or ashore
-     */
-    public String where() {
-        return place.name().toLowerCase(Locale.ROOT);
     }
 
     /**

@@ -18,8 +18,8 @@ import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SignedIn;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.proving.AgreedPlans;
 import sternwright.app.desk.proving.ChosenVisit;
-import sternwright.app.desk.proving.ProvedPlans;
 import sternwright.app.desk.visits.VisitPapers;
 import sternwright.app.files.YardFiles;
 import sternwright.app.issued.IssuedCard;
@@ -43,12 +43,12 @@ public class CardsPage {
     private static final int LINES = 50;
 
     private final OpenYard yard;
-    private final ProvedPlans plans;
+    private final AgreedPlans plans;
     private final IssuedCards cards;
     private final AuditTrail audit;
     private final Clock clock;
 
-    CardsPage(OpenYard yard, ProvedPlans plans, IssuedCards cards, AuditTrail audit, Clock clock) {
+    CardsPage(OpenYard yard, AgreedPlans plans, IssuedCards cards, AuditTrail audit, Clock clock) {
         this.yard = yard;
         this.plans = plans;
         this.cards = cards;
@@ -84,8 +84,7 @@ public class CardsPage {
         YardFiles files = yard.files();
         Boat boat =
                 Optional.ofNullable(files.boats().get(chosen.boatId())).orElseThrow(() -> new Missing("visits.one"));
-        Optional<PlannedVisit> visit = chosen.in(plans.of(files, boat, yard.today(), chosen.months(), page.locale())
-                .answer());
+        Optional<PlannedVisit> visit = plans.visit(chosen, boat, page.locale());
         if (visit.isEmpty()) {
             return page.conflict(Section.VISITS, "/visits/" + boat.id(), page.say("cards.plan", boat.name()));
         }

@@ -23,8 +23,8 @@ import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SecretWords;
 import sternwright.app.account.SignedIn;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.proving.AgreedPlans;
 import sternwright.app.desk.proving.ChosenVisit;
-import sternwright.app.desk.proving.ProvedPlans;
 import sternwright.app.desk.recording.RefusalsOnRecord;
 import sternwright.app.desk.visits.VisitPapers;
 import sternwright.app.files.YardFiles;
@@ -51,12 +51,12 @@ public class EstimatesPage {
     private static final int VALID_DAYS = 30;
 
     private final OpenYard yard;
-    private final ProvedPlans plans;
+    private final AgreedPlans plans;
     private final IssuedEstimates estimates;
     private final AuditTrail audit;
     private final Clock clock;
 
-    EstimatesPage(OpenYard yard, ProvedPlans plans, IssuedEstimates estimates, AuditTrail audit, Clock clock) {
+    EstimatesPage(OpenYard yard, AgreedPlans plans, IssuedEstimates estimates, AuditTrail audit, Clock clock) {
         this.yard = yard;
         this.plans = plans;
         this.estimates = estimates;
@@ -92,8 +92,7 @@ public class EstimatesPage {
         YardFiles files = yard.files();
         Boat boat =
                 Optional.ofNullable(files.boats().get(chosen.boatId())).orElseThrow(() -> new Missing("visits.one"));
-        Optional<PlannedVisit> visit = chosen.in(plans.of(files, boat, yard.today(), chosen.months(), page.locale())
-                .answer());
+        Optional<PlannedVisit> visit = plans.visit(chosen, boat, page.locale());
         if (visit.isEmpty()) {
             return page.conflict(Section.VISITS, "/visits/" + boat.id(), page.say("estimate.plan", boat.name()));
         }

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.proving.AgreedPlans;
 import sternwright.app.desk.proving.LeftQuestion;
 import sternwright.app.desk.proving.PlanRun;
 import sternwright.app.desk.proving.ProvedPlans;
@@ -36,10 +37,12 @@ public class PlanPage {
 
     private final OpenYard yard;
     private final ProvedPlans plans;
+    private final AgreedPlans agreed;
 
-    PlanPage(OpenYard yard, ProvedPlans plans) {
+    PlanPage(OpenYard yard, ProvedPlans plans, AgreedPlans agreed) {
         this.yard = yard;
         this.plans = plans;
+        this.agreed = agreed;
     }
 
     /** What leaving a work is asked with: installation/part:rule and a day, as they stand in the address. */
@@ -86,7 +89,7 @@ public class PlanPage {
         return page.show(Section.VISITS, "visits/body", view(page, boatId, reach(months), new LeftAsked(left, until)));
     }
 
-    private static int reach(String months) {
+    static int reach(String months) {
         return REACHES.stream()
                 .filter(m -> months.equals(Integer.toString(m)))
                 .findFirst()
@@ -111,6 +114,7 @@ public class PlanPage {
                     boat.id(),
                     boat.name(),
                     lead,
+                    text.agreed(agreed.of(boat.id())),
                     reach,
                     run.running(),
                     text.proof(run, plan),
@@ -128,6 +132,7 @@ public class PlanPage {
                 boat.id(),
                 boat.name(),
                 lead,
+                "",
                 reach,
                 run.running(),
                 page.say(none.minimal() ? "visits.clash.minimal" : "visits.clash.among"),

@@ -1,20 +1,25 @@
 package sternwright.app.web.visits;
 
+import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import sternwright.app.desk.proving.PlanRun;
 import sternwright.app.paper.Figures;
+import sternwright.app.paper.Words;
 import sternwright.app.web.page.Page;
 import sternwright.measure.Money;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.LeftAnswer;
+import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.PlannedVisit;
 import sternwright.visit.planned.PlannedWork;
 import sternwright.visit.planned.PriceLine;
 import sternwright.visit.planned.SupplyLine;
+import sternwright.visit.planned.VisitAt;
 import sternwright.visit.problem.Proof;
 
 /** Puts a plan into words and formats of the reader. */
@@ -161,9 +166,32 @@ final class PlanText {
 
     String left(LeftAnswer left) {
         String until = f.date(left.until());
-        return left.answer() instanceof BoatAnswer.NoPlan none
+        String answer = left.answer() instanceof BoatAnswer.NoPlan none
                 ? page.say("visits.left.impossible", left.work(), until, cannot(none))
                 : page.say("visits.left.answer", left.work(), until, more(left.moreMoney()), more(left.moreRisk()));
+        String happens = left.ifLeft().isBlank() ? "" : " " + page.say("visits.if-left", Words.full(left.ifLeft()));
+        return answer + happens + (left.safetyPastLife() ? " " + page.say("visits.left.past-life") : "");
+    }
+
+    /** What is agreed, in a sentence; empty if nothing is. */
+    String agreed(List<AgreedWork> works) {
+        if (works.isEmpty()) {
+            return "";
+        }
+        String visits = works.stream()
+                .map(AgreedWork::at)
+                .distinct()
+                .sorted()
+                .map(this::at)
+                .collect(Collectors.joining("; "));
+        AgreedWork last = works.get(works.size() - 1);
+        return page.say("visits.agreed", last.who(), f.date(last.agreedOn()), visits);
+    }
+
+    /** A visit by its month and place. */
+    String at(VisitAt at) {
+        String month = at.month().format(DateTimeFormatter.ofPattern("MMMM uuuu", page.locale()));
+        return page.say("visits.hand.at", month, at.place().words());
     }
 
     List<String> notes(BoatPlan plan) {

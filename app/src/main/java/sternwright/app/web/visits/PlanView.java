@@ -9,6 +9,7 @@ import sternwright.app.web.page.Field;
  * @param boatId the boat
  * @param boat her name
  * @param lead whose she is and where she lies
+ * @param agreed what is agreed, in a sentence; may be empty
  * @param months how far it is planned
  * @param running whether something is still being worked out
  * @param proof how good the plan is known to be, in a sentence
@@ -25,6 +26,7 @@ public record PlanView(
         String boatId,
         String boat,
         String lead,
+        String agreed,
         Field months,
         boolean running,
         String proof,

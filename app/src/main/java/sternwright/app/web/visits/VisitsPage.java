@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.proving.AgreedPlans;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.access.ForAll;
 import sternwright.app.web.page.Field;
@@ -21,6 +22,8 @@ import sternwright.app.web.page.Sorting;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.due.DueState;
+import sternwright.visit.planned.AgreedWork;
+import sternwright.visit.planned.VisitAt;
 
 /** The boats that want a visit. */
 @Controller
@@ -46,9 +49,11 @@ public class VisitsPage {
             Comparator.comparingLong(Line::due).reversed());
 
     private final OpenYard yard;
+    private final AgreedPlans plans;
 
-    VisitsPage(OpenYard yard) {
+    VisitsPage(OpenYard yard, AgreedPlans plans) {
         this.yard = yard;
+        this.plans = plans;
     }
 
     /**
@@ -58,11 +63,13 @@ public class VisitsPage {
      * @param boat her name
      * @param owner whose she is
      * @param berth where she lies
+     * @param agreed the next visit that is agreed, may be empty
      * @param safety safety items among the overdue ones
      * @param overdue works past their last sensible day
      * @param due works due now, those of unknown history among them
      */
-    public record Line(String id, String boat, String owner, String berth, long safety, long overdue, long due) {}
+    public record Line(
+            String id, String boat, String owner, String berth, String agreed, long safety, long overdue, long due) {}
 
     /**
      * What the page shows.
@@ -107,10 +114,14 @@ public class VisitsPage {
                 counts.computeIfAbsent(d.boatId(), id -> new Counts()).add(d);
             }
         }
+        plans.all().keySet().stream()
+                .filter(files.boats()::containsKey)
+                .filter(id -> !plans.of(id).isEmpty())
+                .forEach(id -> counts.computeIfAbsent(id, b -> new Counts()));
         String letters = find.strip().toLowerCase(Locale.ROOT);
         Sorting sorting = Sorting.of(sort, FIRST, ORDERS.keySet());
         List<Line> all = counts.entrySet().stream()
-                .map(e -> line(files, Objects.requireNonNull(files.boats().get(e.getKey())), e.getValue()))
+                .map(e -> line(page, files, Objects.requireNonNull(files.boats().get(e.getKey())), e.getValue()))
                 .filter(l ->
                         (l.boat() + " " + l.owner()).toLowerCase(Locale.ROOT).contains(letters))
                 .sorted(sorting.order(ORDERS))
@@ -121,13 +132,19 @@ public class VisitsPage {
         return page.show(Section.VISITS, "visits/list", new View(pager.cut(all), pager, sorting, field));
     }
 
-    private static Line line(YardFiles files, Boat boat, Counts counts) {
+    private Line line(Page page, YardFiles files, Boat boat, Counts counts) {
+        String agreed = plans.of(boat.id()).stream()
+                .map(AgreedWork::at)
+                .min(VisitAt::compareTo)
+                .map(new PlanText(page)::at)
+                .orElse("");
         var berth = files.berths().get(boat.berthId());
         return new Line(
                 boat.id(),
                 boat.name(),
                 boat.owner().name(),
                 berth == null ? boat.berthId() : berth.name(),
+                agreed,
                 counts.safety,
                 counts.overdue,
                 counts.due);
