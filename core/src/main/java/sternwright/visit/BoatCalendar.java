@@ -48,9 +48,14 @@ final class BoatCalendar {
         season = question.yard().season();
         stay = new WinterStay(season);
         horizon = question.horizonMonths();
-        YearMonth now = YearMonth.from(question.today());
-        long left = ChronoUnit.DAYS.between(question.today(), now.atEndOfMonth()) + 1;
-        firstMonth = left < DAYS_THAT_COUNT ? now.plusMonths(1) : now;
+        firstMonth = firstMonth(question.today());
+    }
+
+    /** The month a plan begins with: too few days left of the running month belong to the next. */
+    static YearMonth firstMonth(LocalDate today) {
+        YearMonth now = YearMonth.from(today);
+        long left = ChronoUnit.DAYS.between(today, now.atEndOfMonth()) + 1;
+        return left < DAYS_THAT_COUNT ? now.plusMonths(1) : now;
     }
 
     /** Months of the horizon that have passed by a day, fractions by days; negative before its start. */

@@ -1,6 +1,7 @@
 package sternwright.visit;
 
 import java.time.LocalDate;
+import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -45,6 +46,16 @@ public final class BoatVisits {
      */
     public static BoatVisits of(BoatQuestion question) {
         return new BoatVisits(question);
+    }
+
+    /**
+     * The month a plan begins with: too few days left of the running month belong to the next.
+     *
+     * @param today the day from which visits can be held
+     * @return this month or the next
+     */
+    public static YearMonth firstMonth(LocalDate today) {
+        return BoatCalendar.firstMonth(today);
     }
 
     /**

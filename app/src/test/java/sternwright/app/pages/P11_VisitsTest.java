@@ -57,10 +57,11 @@ class P11_VisitsTest extends PageTest {
             page.locator("#visit").selectOption(new SelectOption().setIndex(1));
             page.locator("#visit-to").selectOption("none");
             press(page, "Move the visit");
-            assertEquals(before - 1, visits.count());
-            assertTrue(page.locator("main > p[role=status]").innerText().contains("Beside the plan"));
+            page.getByText("Beside the plan it begins from").waitFor();
             look(page, "visits-by-hand", Screen.DESK_LIGHT);
+            assertEquals(before - 1, visits.count());
             page.getByText("Take back the last change").click();
+            page.getByText("Nothing is changed yet").waitFor();
             assertEquals(before, visits.count());
             press(page, "Accept these visits");
             assertTrue(page.locator(".notice").innerText().contains("accepted and written down"));

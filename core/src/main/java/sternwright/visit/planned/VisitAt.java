@@ -27,6 +27,18 @@ public record VisitAt(YearMonth month, Place place) implements Comparable<VisitA
         return new VisitAt(YearMonth.from(visit.from()), visit.place());
     }
 
+    /**
+     * Month and place of a planned visit in a plan: the last days of a running month belong to the month the plan begins with.
+     *
+     * @param visit the visit
+     * @param firstMonth the month the plan begins with
+     * @return by what it is named in the plan
+     */
+    public static VisitAt of(PlannedVisit visit, YearMonth firstMonth) {
+        VisitAt at = of(visit);
+        return at.month().isBefore(firstMonth) ? new VisitAt(firstMonth, at.place()) : at;
+    }
+
     @Override
     public int compareTo(VisitAt other) {
         int byMonth = month.compareTo(other.month);

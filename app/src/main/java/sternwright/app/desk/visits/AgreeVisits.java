@@ -18,6 +18,7 @@ import sternwright.season.dated.PromisedDate;
 import sternwright.service.Occasion;
 import sternwright.service.Rule;
 import sternwright.visit.BoatPlan;
+import sternwright.visit.BoatVisits;
 import sternwright.visit.HandPlan;
 import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.PlannedVisit;
@@ -80,10 +81,11 @@ public final class AgreeVisits {
     public static List<AgreedWork> works(BoatPlan plan, LocalDate agreedOn, String who) {
         List<AgreedWork> works = new ArrayList<>();
         for (PlannedVisit visit : plan.visits()) {
+            VisitAt at = VisitAt.of(visit, BoatVisits.firstMonth(agreedOn));
             for (PlannedWork w : visit.works()) {
                 Rule rule = w.inForce().rule();
                 if (rule.interval().occasion() != Occasion.EVERY_VISIT) {
-                    works.add(new AgreedWork(plan.boatId(), VisitAt.of(visit), w.part(), rule.id(), agreedOn, who));
+                    works.add(new AgreedWork(plan.boatId(), at, w.part(), rule.id(), agreedOn, who));
                 }
             }
         }

@@ -88,7 +88,12 @@ public class HandPage {
         if (base.isEmpty()) {
             return page.go("/visits/" + asked.boat().id(), "visits.hand.none");
         }
-        HandText text = new HandText(page, asked.boat(), Integer.toString(asked.months()), asked.agreed());
+        HandText text = new HandText(
+                page,
+                asked.boat(),
+                run.visits().problem().firstMonth(),
+                Integer.toString(asked.months()),
+                asked.agreed());
         Optional<List<HandChange>> changes = HandChanges.read(asked.changes());
         String back = asked.changes().isEmpty()
                 ? ""

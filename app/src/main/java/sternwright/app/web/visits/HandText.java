@@ -21,14 +21,16 @@ final class HandText {
     private final Figures f;
     private final PlanText plans;
     private final Boat boat;
+    private final YearMonth firstMonth;
     private final String months;
     private final boolean agreed;
 
-    HandText(Page page, Boat boat, String months, boolean agreed) {
+    HandText(Page page, Boat boat, YearMonth firstMonth, String months, boolean agreed) {
         this.page = page;
         this.f = page.figures();
         this.plans = new PlanText(page);
         this.boat = boat;
+        this.firstMonth = firstMonth;
         this.months = months;
         this.agreed = agreed;
     }
@@ -97,19 +99,19 @@ final class HandText {
         List<Field.Choice> works = plan.visits().stream()
                 .flatMap(v -> v.works().stream()
                         .map(w -> new Field.Choice(
-                                HandChanges.work(w.part(), w.inForce().rule().id(), VisitAt.of(v)),
+                                HandChanges.work(w.part(), w.inForce().rule().id(), at(v)),
                                 page.say(
                                         "visits.hand.work.of",
                                         w.inForce().rule().work(),
                                         w.partName(),
-                                        name(VisitAt.of(v))))))
+                                        name(at(v))))))
                 .toList();
         return Field.plain("what", page.say("visits.hand.work"), "").of(works);
     }
 
     private Field visits(BoatPlan plan) {
         List<Field.Choice> visits = plan.visits().stream()
-                .map(v -> new Field.Choice("visit:" + HandChanges.word(VisitAt.of(v)), name(VisitAt.of(v))))
+                .map(v -> new Field.Choice("visit:" + HandChanges.word(at(v)), name(at(v))))
                 .toList();
         return Field.plain("what", page.say("visits.hand.visit"), "").of(visits);
     }
@@ -117,20 +119,19 @@ final class HandText {
     /** Visits that are there first, then every month of the plan afloat and ashore, then none at all. */
     private Field places(BoatPlan plan, String none) {
         List<Field.Choice> places = new ArrayList<>();
-        List<VisitAt> there = plan.visits().stream().map(VisitAt::of).toList();
+        List<VisitAt> there = plan.visits().stream().map(this::at).toList();
         there.forEach(a -> places.add(new Field.Choice(HandChanges.word(a), page.say("visits.hand.there", name(a)))));
-        YearMonth first = plan.visits().stream()
-                .map(PlannedVisit::from)
-                .map(YearMonth::from)
-                .min(YearMonth::compareTo)
-                .orElse(YearMonth.of(2000, 1));
         IntStream.range(0, Integer.parseInt(months))
-                .mapToObj(first::plusMonths)
+                .mapToObj(firstMonth::plusMonths)
                 .flatMap(m -> java.util.stream.Stream.of(new VisitAt(m, Place.AFLOAT), new VisitAt(m, Place.ASHORE)))
                 .filter(a -> !there.contains(a))
                 .forEach(a -> places.add(new Field.Choice(HandChanges.word(a), name(a))));
         places.add(new Field.Choice(HandChanges.NONE, page.say(none)));
         return Field.plain("to", page.say("visits.hand.to"), "").of(places);
+    }
+
+    private VisitAt at(PlannedVisit visit) {
+        return VisitAt.of(visit, firstMonth);
     }
 
     private String name(VisitAt at) {
