@@ -67,7 +67,7 @@ class P11_VisitsTest extends PageTest {
             assertTrue(page.locator(".notice").innerText().contains("accepted and written down"));
             assertEquals(before, visits.count());
             path[0] = page.url().replaceAll("^https?://[^/]+", "");
-            page.getByText("The proposed plan").click();
+            page.locator(".lead a").click();
             assertTrue(page.locator("#plan .notice").innerText().contains("Agreed by Person Invented O"));
         });
         checkPage(path[0], Role.OFFICE);
