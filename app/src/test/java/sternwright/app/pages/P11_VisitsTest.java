@@ -73,7 +73,7 @@ class P11_VisitsTest extends PageTest {
         checkPage(path[0], Role.OFFICE);
         as(Role.OFFICE, page -> {
             open(page, path[0] + "&c=visit:1999-01.ashore:none", 422);
-            assertTrue(page.getByRole(AriaRole.ALERT).innerText().contains("there is no visit"));
+            assertTrue(page.getByRole(AriaRole.ALERT).innerText().contains("There is no visit"));
             open(page, path[0] + "&c=%7Bnonsense%7D", 422);
         });
     }
