@@ -101,42 +101,46 @@ public class PlanPage {
         Boat boat = Optional.ofNullable(files.boats().get(boatId)).orElseThrow(() -> new Missing("visits.one"));
         PlanRun run = plans.of(files, boat, yard.today(), months, page.locale());
         Optional<PlanRun.Left> left = asked.question().map(q -> plans.left(run, q));
-        BoatAnswer answer = run.answer();
-        PlanText text = new PlanText(page);
-        Field reach = Field.plain("months", page.say("visits.months"), Integer.toString(months))
-                .of(REACHES.stream()
-                        .map(m -> new Field.Choice(Integer.toString(m), page.say("visits.months.of", m)))
-                        .toList());
         var berth = files.berths().get(boat.berthId());
         String lead = page.say("visits.lead", boat.owner().name(), berth == null ? boat.berthId() : berth.name());
-        if (answer instanceof BoatPlan plan) {
-            return new PlanView(
-                    boat.id(),
-                    boat.name(),
-                    lead,
-                    text.agreed(agreed.of(boat.id())),
-                    reach,
-                    run.running(),
-                    text.proof(run, plan),
-                    List.of(),
-                    text.visits(plan),
-                    page.figures().money(plan.net()),
-                    text.split(plan),
-                    page.figures().money(plan.planningCost()),
-                    text.alternatives(plan, run),
-                    left(page, plan, asked, left),
-                    text.notes(plan));
-        }
-        BoatAnswer.NoPlan none = (BoatAnswer.NoPlan) answer;
+        BoatAnswer answer = run.answer();
+        return answer instanceof BoatPlan plan
+                ? view(page, boat, lead, months, run, plan, left(page, plan, asked, left))
+                : without(page, boat, lead, months, run, (BoatAnswer.NoPlan) answer);
+    }
+
+    private PlanView view(
+            Page page, Boat boat, String lead, int months, PlanRun run, BoatPlan plan, PlanView.Left left) {
+        PlanText text = new PlanText(page);
+        return new PlanView(
+                boat.id(),
+                boat.name(),
+                lead,
+                text.agreed(agreed.of(boat.id())),
+                reachField(page, months),
+                run.running(),
+                text.proof(run, plan),
+                List.of(),
+                text.visits(plan),
+                page.figures().money(plan.net()),
+                text.split(plan),
+                page.figures().money(plan.planningCost()),
+                text.alternatives(plan, run),
+                left,
+                text.notes(plan));
+    }
+
+    private static PlanView without(
+            Page page, Boat boat, String lead, int months, PlanRun run, BoatAnswer.NoPlan none) {
         return new PlanView(
                 boat.id(),
                 boat.name(),
                 lead,
                 "",
-                reach,
+                reachField(page, months),
                 run.running(),
                 page.say(none.minimal() ? "visits.clash.minimal" : "visits.clash.among"),
-                text.clash(none),
+                new PlanText(page).clash(none),
                 List.of(),
                 "",
                 List.of(),
@@ -144,6 +148,13 @@ public class PlanPage {
                 List.of(),
                 new PlanView.Left(workField(page, "", List.of()), untilField(page, ""), ""),
                 List.of());
+    }
+
+    private static Field reachField(Page page, int months) {
+        return Field.plain("months", page.say("visits.months"), Integer.toString(months))
+                .of(REACHES.stream()
+                        .map(m -> new Field.Choice(Integer.toString(m), page.say("visits.months.of", m)))
+                        .toList());
     }
 
     private static PlanView.Left left(Page page, BoatPlan plan, LeftAsked asked, Optional<PlanRun.Left> left) {
