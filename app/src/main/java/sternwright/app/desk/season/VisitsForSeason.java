@@ -52,6 +52,12 @@ final class VisitsForSeason {
     VisitsForSeason(YardFiles files, List<AgreedWork> agreed, LocalDate basis, Map<String, LocalDate> ashoreSince) {
         this.files = files;
         this.agreed = List.copyOf(agreed);
+        agreed.stream()
+                .map(AgreedWork::boatId)
+                .filter(id -> !files.boats().containsKey(id))
+                .distinct()
+                .forEach(id ->
+                        remarks.add("agreed.csv names the boat " + id + ", which is not registered: passed over"));
         this.basis = basis;
         this.ashoreSince = Map.copyOf(ashoreSince);
         dues = new DueWork(files);

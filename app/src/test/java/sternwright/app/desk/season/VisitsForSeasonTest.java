@@ -1,0 +1,108 @@
+package sternwright.app.desk.season;
+
+import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertTrue;
+
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.stream.Collectors;
+import org.junit.jupiter.api.Test;
+import sternwright.app.desk.InventedDesk;
+import sternwright.app.desk.visits.AgreeVisits;
+import sternwright.app.desk.visits.PlanVisits;
+import sternwright.app.files.YardFiles;
+import sternwright.boat.Boat;
+import sternwright.boat.PartRef;
+import sternwright.season.dated.SeasonBoat;
+import sternwright.service.Place;
+import sternwright.visit.BoatPlan;
+import sternwright.visit.BoatVisits;
+import sternwright.visit.HandPlan;
+import sternwright.visit.planned.AgreedWork;
+import sternwright.visit.planned.HandChange;
+import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.planned.VisitAt;
+import sternwright.visit.solver.SolveLimits;
+
+class VisitsForSeasonTest {
+    private static final LocalDate DAY = InventedDesk.TODAY;
+
+    @Test
+    void theSeasonHasTheVisitsThatWereAgreed() {
+        YardFiles all = InventedDesk.yard();
+        Map<String, Boat> few = all.boats().entrySet().stream()
+                .limit(8)
+                .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
+        YardFiles files = new YardFiles(
+                all.yard(),
+                all.berths(),
+                all.catalogue(),
+                all.generic(),
+                all.programmes(),
+                few,
+                all.histories(),
+                List.of());
+        Map<String, List<PlannedVisit>> proposed = visits(new VisitsForSeason(files, List.of(), DAY, Map.of()));
+        List<AgreedWork> agreed = new ArrayList<>();
+        few.values().forEach(b -> agreed.addAll(moved(files, b)));
+        assertTrue(!agreed.isEmpty(), "one of eight boats has a visit that can be moved");
+        AgreedWork nobody = new AgreedWork(
+                "no-such-boat",
+                new VisitAt(java.time.YearMonth.of(2027, 3), Place.AFLOAT),
+                new PartRef("a", "b"),
+                "c",
+                DAY,
+                "");
+        agreed.add(nobody);
+        VisitsForSeason season = new VisitsForSeason(files, agreed, DAY, Map.of());
+        Map<String, List<PlannedVisit>> kept = visits(season);
+        Set<String> boats =
+                agreed.stream().map(AgreedWork::boatId).filter(few::containsKey).collect(Collectors.toSet());
+        for (String boat : boats) {
+            Set<VisitAt> months = agreed.stream()
+                    .filter(a -> a.boatId().equals(boat))
+                    .map(AgreedWork::at)
+                    .collect(Collectors.toSet());
+            assertTrue(at(kept.get(boat)).containsAll(months), boat + ": " + at(kept.get(boat)) + " for " + months);
+        }
+        few.keySet().stream()
+                .filter(b -> !boats.contains(b))
+                .forEach(b ->
+                        assertEquals(at(proposed.get(b)), at(kept.get(b)), "what is not agreed stays as proposed"));
+        assertTrue(
+                season.remarks().stream().anyMatch(r -> r.contains("no-such-boat")),
+                season.remarks().toString());
+    }
+
+    /** Her plan with one visit a month later, if that may be. */
+    private static List<AgreedWork> moved(YardFiles files, Boat boat) {
+        BoatVisits visits = new PlanVisits(files, Locale.UK).of(boat, DAY, 18);
+        if (visits.plan(SolveLimits.ofNodes(40).withGap(0.02)) instanceof BoatPlan plan) {
+            for (PlannedVisit v : plan.visits()) {
+                VisitAt from = VisitAt.of(v);
+                VisitAt to = new VisitAt(from.month().plusMonths(1), from.place());
+                if (v.works().isEmpty()
+                        || to.month().isAfter(java.time.YearMonth.from(DAY).plusMonths(16))) {
+                    continue;
+                }
+                HandPlan hand = visits.byHand(plan, List.of(new HandChange.MoveVisit(from, to)));
+                if (hand.allowed()) {
+                    return AgreeVisits.works(hand.plan(), DAY, "A. Owner");
+                }
+            }
+        }
+        return List.of();
+    }
+
+    private static Map<String, List<PlannedVisit>> visits(VisitsForSeason season) {
+        return season.all().stream().collect(Collectors.toMap(b -> b.boat().id(), SeasonBoat::visits));
+    }
+
+    private static Set<VisitAt> at(List<PlannedVisit> visits) {
+        return visits.stream().map(VisitAt::of).collect(Collectors.toSet());
+    }
+}
