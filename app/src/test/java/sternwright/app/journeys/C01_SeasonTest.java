@@ -132,8 +132,28 @@ class C01_SeasonTest {
         assertTrue(Files.readString(yard.resolve("away.csv")).contains("travel-hoist,2026-10-12,2026-10-16"));
     }
 
+    /** Every boat whose first visit is over and whose next one lies ahead can be lifted in an emergency. */
     @Test
     @Order(4)
+    void emergencyAfterAVisitThatIsOver() throws IOException {
+        List<Published> plan = SeasonFolder.plan(yard, Path.of("season.csv"), LocalDate.parse(LATER));
+        String boat = plan.stream()
+                .filter(p -> p.name().visit().contains("afloat") && p.date().isBefore(LocalDate.parse(LATER)))
+                .map(p -> p.name().boatId())
+                .filter(id -> plan.stream()
+                        .filter(p -> p.name().boatId().equals(id)
+                                && p.name().operation().equals("lift"))
+                        .noneMatch(p -> p.date().isBefore(LocalDate.parse(LATER))))
+                .findFirst()
+                .orElseThrow();
+        Told told = new Told(LATER);
+        assertEquals(
+                0, told.run(yard, "season", "--seconds", "0.5", "--list", "--after", "emergency:" + boat), told.all());
+        assertTrue(told.out().contains("emergency work"), told.out());
+    }
+
+    @Test
+    @Order(5)
     void badInputIsToldAndNothingIsWritten() throws IOException {
         String plan = Files.readString(yard.resolve("season.csv"));
         Told told = new Told(LATER);

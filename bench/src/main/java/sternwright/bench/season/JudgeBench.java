@@ -7,6 +7,7 @@ import sternwright.season.arrays.Plans;
 import sternwright.season.arrays.SeasonArrays;
 import sternwright.season.arrays.Timetable;
 import sternwright.season.check.SeasonCheck;
+import sternwright.season.exact.ExactSeason;
 import sternwright.season.sample.RandomSeason;
 import sternwright.season.search.Budget;
 import sternwright.season.search.FirstPlan;
@@ -19,6 +20,8 @@ import sternwright.season.search.Watch;
  * <p>Command: {@code bench/run season-judge [seasons]}.
  */
 public final class JudgeBench {
+    private static final double SECONDS_EXACTLY = 10;
+
     private JudgeBench() {}
 
     /**
@@ -30,12 +33,21 @@ public final class JudgeBench {
         int seasons = args.length > 0 ? Integer.parseInt(args[0]) : 10_000;
         int planned = 0;
         int refused = 0;
+        int exactly = 0;
+        int impossible = 0;
         long began = System.nanoTime();
         for (int seed = 0; seed < seasons; seed++) {
             SeasonProblem season = RandomSeason.of(3 + seed % 17, 4 + seed % 7, seed);
             SeasonArrays a = SeasonArrays.of(season);
             Timetable t = new Timetable(a, 20);
             if (!FirstPlan.fill(t, seed).isEmpty()) {
+                ExactSeason exact = new ExactSeason(a);
+                ExactSeason.Answer answer = exact.feasible(SECONDS_EXACTLY, 2);
+                impossible += answer.outcome() == ExactSeason.Outcome.NONE ? 1 : 0;
+                if (!answer.starts().isEmpty()) {
+                    exactly++;
+                    refused += refused(season, exact.plan(answer), seed);
+                }
                 continue;
             }
             planned++;
@@ -45,8 +57,14 @@ public final class JudgeBench {
             refused += refused(season, Plans.of(a, starts, "searched"), seed);
         }
         System.out.printf(
-                "%d random seasons, %d planned twice each, %d plans refused, %.1f s%n",
-                seasons, planned, refused, (System.nanoTime() - began) / 1e9);
+                "%d random seasons: %d planned twice each, %d by the exact solver, %d proved impossible, %d undecided; %d plans refused, %.1f s%n",
+                seasons,
+                planned,
+                exactly,
+                impossible,
+                seasons - planned - exactly - impossible,
+                refused,
+                (System.nanoTime() - began) / 1e9);
         if (refused > 0) {
             System.exit(1);
         }

@@ -21,6 +21,7 @@ final class BoatOperations {
     private final int firstOfBoat;
     private int firstOfVisit;
     private List<Integer> before = List.of();
+    private final List<Integer> emergencies = new ArrayList<>();
 
     BoatOperations(OperationMaker make, SeasonBoat boat, Winterings winter) {
         this.make = make;
@@ -41,7 +42,11 @@ final class BoatOperations {
     record Ends(List<Integer> first, List<Integer> last) {}
 
     void all() {
-        make.request.dates(boat.boat().id(), OwnerDate.Kind.EMERGENCY).forEach(d -> then(stays.emergency(d.date())));
+        make.request.dates(boat.boat().id(), OwnerDate.Kind.EMERGENCY).forEach(d -> {
+            Ends emergency = stays.emergency(d.date());
+            then(emergency);
+            emergencies.addAll(emergency.first);
+        });
         if (boat.boat().winter() == Winter.ASHORE) {
             winterAshore();
         } else {
@@ -78,8 +83,15 @@ final class BoatOperations {
         then(visit.place() == Place.ASHORE ? stays.shortStay(visit) : afloat.visit(visit));
     }
 
-    /** Visits of a boat follow each other. */
+    /** Visits of a boat follow each other; one that has begun is not put behind an emergency that came later. */
     private void then(Ends ends) {
+        if (ends.first.stream().anyMatch(make::hasBegun)
+                && !emergencies.isEmpty()
+                && emergencies.stream().noneMatch(make::hasBegun)) {
+            emergencies.forEach(emergency -> ends.last.forEach(last -> make.lean.after(last, emergency)));
+            firstOfVisit = make.lean.operations.size();
+            return;
+        }
         for (int earlier : before) {
             ends.first.forEach(later -> make.lean.after(earlier, later));
         }

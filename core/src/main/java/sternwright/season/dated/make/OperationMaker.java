@@ -129,6 +129,11 @@ final class OperationMaker {
                 boat.id(), boat.name(), visit, draft.name, draft.step, works, minutes, skills, draft.dueWords);
     }
 
+    /** Whether an operation that has been added has begun. */
+    boolean hasBegun(int operation) {
+        return begun.containsKey(lean.meanings.get(operation).name());
+    }
+
     /** What has begun is nailed; what is promised for certain keeps its day; nothing else begins before today. */
     private int add(Operation operation, Meaning meaning) {
         PromisedDate started = begun.get(meaning.name());
