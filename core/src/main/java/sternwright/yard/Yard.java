@@ -3,6 +3,7 @@ package sternwright.yard;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import sternwright.measure.unit.YardUnits;
 
 /**
  * The yard itself.
@@ -19,6 +20,7 @@ import java.util.Optional;
  * @param calendar working days
  * @param uses kinds of use with the hours to expect
  * @param stores what the stores sell
+ * @param units the units it works in
  */
 public record Yard(
         String name,
@@ -32,11 +34,57 @@ public record Yard(
         SeasonDates season,
         WorkCalendar calendar,
         List<Use> uses,
-        List<StoreItem> stores) {
+        List<StoreItem> stores,
+        YardUnits units) {
     /** Copies the lists. */
     public Yard {
         uses = List.copyOf(uses);
         stores = List.copyOf(stores);
+    }
+
+    /**
+     * A yard that works in metric units.
+     *
+     * @param name as on letterhead
+     * @param invented true for demo data
+     * @param currency of every price
+     * @param taxName what tax is called
+     * @param taxPercent tax, percent
+     * @param labourPerHour price of an hour without tax
+     * @param setUpMinutes minutes of set-up at one service point
+     * @param tariff lifts, hard standing, call-outs
+     * @param season lay-up and recommission
+     * @param calendar working days
+     * @param uses kinds of use
+     * @param stores what the stores sell
+     */
+    public Yard(
+            String name,
+            boolean invented,
+            Currency currency,
+            String taxName,
+            double taxPercent,
+            double labourPerHour,
+            double setUpMinutes,
+            Tariff tariff,
+            SeasonDates season,
+            WorkCalendar calendar,
+            List<Use> uses,
+            List<StoreItem> stores) {
+        this(
+                name,
+                invented,
+                currency,
+                taxName,
+                taxPercent,
+                labourPerHour,
+                setUpMinutes,
+                tariff,
+                season,
+                calendar,
+                uses,
+                stores,
+                YardUnits.METRIC);
     }
 
     /**

@@ -1,6 +1,7 @@
 package sternwright.app.paper;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
 import java.math.RoundingMode;
 import java.text.NumberFormat;
 import java.time.LocalDate;
@@ -14,6 +15,7 @@ import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import sternwright.job.reading.Limits;
 import sternwright.measure.Money;
+import sternwright.measure.unit.YardUnits;
 import sternwright.service.ReadingAsked;
 
 /**
@@ -27,11 +29,13 @@ public final class Figures {
     private static final Set<String> COUNTED = Set.of("piece", "week", "visit", "lift");
 
     private final Locale locale;
+    private final YardUnits units;
     private final DateTimeFormatter date;
     private final DateTimeFormatter shortDate;
 
-    private Figures(Locale locale) {
+    private Figures(Locale locale, YardUnits units) {
         this.locale = locale;
+        this.units = units;
         this.date = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
         this.shortDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
     }
@@ -45,7 +49,36 @@ public final class Figures {
     public static Figures of(Locale reader) {
         String region = reader.getCountry().isEmpty() ? "GB" : reader.getCountry();
         return new Figures(
-                new Locale.Builder().setLanguage("en").setRegion(region).build());
+                new Locale.Builder().setLanguage("en").setRegion(region).build(), YardUnits.METRIC);
+    }
+
+    /**
+     * The same formats with figures in the units a yard works in.
+     *
+     * @param yard the yard's units
+     * @return the formats
+     */
+    public Figures in(YardUnits yard) {
+        return new Figures(locale, yard);
+    }
+
+    /**
+     * The unit in which readings are shown and written down.
+     *
+     * @param unit as the rule asks it
+     * @return the yard's unit
+     */
+    public String unit(String unit) {
+        return units.shown(0, unit).unit();
+    }
+
+    /** A figure in the yard's unit, no more exact than it was measured: four digits are plenty for a converted one. */
+    private YardUnits.Shown shown(double value, String unit) {
+        YardUnits.Shown shown = units.shown(value, unit);
+        return shown.unit().equals(unit)
+                ? shown
+                : new YardUnits.Shown(
+                        new BigDecimal(shown.value()).round(new MathContext(4)).doubleValue(), shown.unit());
     }
 
     /**
@@ -151,7 +184,8 @@ public final class Figures {
             double shown = Math.rint(value * 10) / 10;
             return number(shown) + JOIN + one + (shown == 1 ? "" : "s");
         }
-        return number(value) + JOIN + unit;
+        YardUnits.Shown shown = shown(value, unit);
+        return number(shown.value()) + JOIN + shown.unit();
     }
 
     /**
@@ -162,8 +196,10 @@ public final class Figures {
      * @return such as 7.1 L or 0.127 L
      */
     public String supply(double value, String unit) {
-        double steps = Math.abs(value) >= 1 ? 10 : 1000;
-        return quantity(Math.rint(value * steps) / steps, unit);
+        YardUnits.Shown shown = shown(value, unit);
+        double steps = Math.abs(shown.value()) >= 1 ? 10 : 1000;
+        double measured = Math.rint(shown.value() * steps) / steps;
+        return shown.unit().equals(unit) ? quantity(measured, unit) : number(measured) + JOIN + shown.unit();
     }
 
     /**
@@ -225,12 +261,18 @@ public final class Figures {
         if (low != null && high != null) {
             return low.equals(high)
                     ? quantity(low, asked.unit())
-                    : number(low) + JOIN + "to " + quantity(high, asked.unit());
+                    : number(shown(low, asked.unit()).value()) + JOIN + "to " + quantity(high, asked.unit());
         }
         if (low != null) {
             return "at least " + quantity(low, asked.unit());
         }
-        return high == null ? "note it" : high == 0 ? "none" : "at most " + quantity(high, asked.unit());
+        return high == null
+                ? "note it"
+                : high == 0
+                                && unit(asked.unit()).equals(asked.unit())
+                                && !asked.unit().equals("°C")
+                        ? "none"
+                        : "at most " + quantity(high, asked.unit());
     }
 
     /**

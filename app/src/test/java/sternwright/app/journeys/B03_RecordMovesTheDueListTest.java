@@ -155,6 +155,25 @@ class B03_RecordMovesTheDueListTest {
     }
 
     @Test
+    void aYardThatWorksInPoundsAndFahrenheitTypesAndReadsThem() throws IOException {
+        Path file = yard.resolve("yard.yaml");
+        String metric = Files.readString(file);
+        Files.writeString(file, metric + "units: {temperature: °F, volume: US gal, pressure: psi, clearance: thou}\n");
+        Answer.by(yard, "record", "tern", "--work", "recommission", "--reading", "oil-pressure=55")
+                .done()
+                .says("oil-pressure is fine: 3.79212 bar");
+        Answer.by(yard, "record", "tern", "--work", "recommission", "--reading", "oil-pressure=3.8bar")
+                .done()
+                .says("oil-pressure is fine: 3.8 bar");
+        Answer.by(yard, "visits", "tern", "--months", "12", "--seconds", "1", "--no-alternatives")
+                .done()
+                .says("US gal engine oil");
+        Answer.by(yard, "protect", "tern").done().says("°F");
+        Files.writeString(file, metric + "units: {pressure: psy}\n");
+        Answer.by(yard, "check").refused("units.pressure: found \"psy\"", "psi");
+    }
+
+    @Test
     void aVisitAsATableIsJudgedAndItsHoursReachTheMeter() throws IOException {
         Answer.by(yard, "hours", "tern", "main", "1000", "--day", "2025-05-01").done();
         Answer.by(yard, "hours", "tern", "main", "1010", "--new-meter", "0", "--day", "2025-06-01")

@@ -99,7 +99,8 @@ abstract class PageTest {
         return faults;
     }
 
-    private static List<String> listen(Page page) {
+    /** What the browser complains of from now on. */
+    static List<String> listen(Page page) {
         List<String> complaints = new ArrayList<>();
         page.onConsoleMessage((ConsoleMessage m) -> {
             if (m.type().equals("error") || m.type().equals("warning")) {

@@ -9,6 +9,8 @@ import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import sternwright.job.RuleOf;
 import sternwright.measure.Money;
+import sternwright.measure.unit.Unit;
+import sternwright.measure.unit.YardUnits;
 import sternwright.service.ReadingAsked;
 
 class FiguresTest {
@@ -82,5 +84,26 @@ class FiguresTest {
 
     private static void same(String expected, String actual) {
         assertEquals(expected, actual.replace('\u00a0', ' '));
+    }
+
+    @Test
+    void figuresInTheUnitsOfTheYard() {
+        Figures us = Figures.of(Locale.US)
+                .in(new YardUnits(
+                        Unit.DEGREE_FAHRENHEIT,
+                        Unit.US_GALLON,
+                        Unit.PSI,
+                        Unit.THOU,
+                        Unit.POUND_FORCE_FOOT,
+                        Unit.HORSEPOWER));
+        assertEquals("1.4\u00a0US gal", us.supply(5.2, "L"));
+        assertEquals("0.238\u00a0US gal", us.supply(0.9, "L"));
+        assertEquals("55\u00a0psi", us.quantity(3.7921, "bar"));
+        assertEquals("3.937\u00a0thou", us.quantity(0.1, "mm"));
+        assertEquals("\u221212.64\u00a0°F", us.quantity(-24.8, "°C"));
+        assertEquals("36\u00a0°F", us.quantity(20, "K"), "a rise of temperature");
+        assertEquals("50\u00a0mL", us.quantity(50, "mL"));
+        assertEquals("5\u00a0pieces", us.quantity(5, "pcs"));
+        assertEquals("psi", us.unit("bar"));
     }
 }

@@ -40,7 +40,7 @@ class FileFormatsPageTest {
             The first line names the columns, in any order; columns that are not required may be missing. Separator comma, semicolon or tab.
             Decimal point. A table is taken whole or not at all, and a row that is there already, letter by letter, is passed over.
             In `readings` stand measured values as `name=value unit`, several separated by semicolons: `anode-remaining=45 %; drips=3 1/min`;
-            what is asked with yes or no is answered so: `water-in-oil=no`. A unit left out is the one asked; another one that measures the
+            what is asked with yes or no is answered so: `water-in-oil=no`. A unit left out is the one the yard works in (`units` in `yard.yaml`), as the job card shows it; another one that measures the
             same (psi for bar, thou for mm, °F for °C) is converted. `record` judges readings by the limits in force and keeps the verdicts
             in `findings`; `import history` takes those of the table as they are.
             `hours` in history are counted over meter changes; in the hour tables stands what the meter showed. `record` and `import history`

@@ -116,7 +116,11 @@ public final class ProtectCommand extends Deed {
         if (program().json()) {
             Json.print(ProtectionView.of(report, shown), out());
         } else {
-            new ProtectText(out(), shown, Figures.of(program().reader())).print(report, assumptions);
+            new ProtectText(
+                            out(),
+                            shown,
+                            Figures.of(program().reader()).in(files.yard().units()))
+                    .print(report, assumptions);
         }
         return ExitStatus.DONE;
     }
@@ -169,7 +173,7 @@ public final class ProtectCommand extends Deed {
         Paper paper = Paper.of(
                 new ProtectionSheet(
                         report, shown, files.yard().name(), files.yard().invented()),
-                Figures.of(program().reader()));
+                Figures.of(program().reader()).in(files.yard().units()));
         try {
             if (html != null) {
                 SafeFile.write(html, paper.html());

@@ -43,14 +43,14 @@ public final class ProtectText {
     void print(ProtectionReport r, boolean assumptions) {
         out.printf(
                 Locale.ROOT,
-                "%s (%s) on %s, berth %s: %s of %.2f ohm m at %.0f °C%n",
+                "%s (%s) on %s, berth %s: %s of %.2f ohm m at %s%n",
                 r.boat().name(),
                 r.boat().id(),
                 figures.shortDate(r.today()),
                 r.berth().name(),
                 r.circuit().water().words(),
                 r.circuit().water().resistivityOhmM(),
-                r.circuit().water().temperatureC());
+                figures.quantity(Math.rint(r.circuit().water().temperatureC()), "°C"));
         r.owner().forEach(s -> out.println("  " + figures.dated(s)));
         advice(r.advice());
         parts(r.parts());

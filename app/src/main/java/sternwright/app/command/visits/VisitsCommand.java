@@ -5,6 +5,7 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
@@ -21,6 +22,7 @@ import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.paper.Figures;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
 import sternwright.visit.BoatAnswer;
@@ -72,6 +74,8 @@ public final class VisitsCommand extends Deed {
     @Option(names = "--no-alternatives", description = "Leave out one visit fewer and one more.")
     boolean noAlternatives;
 
+    private Figures figures = Figures.of(Locale.UK);
+
     @Override
     public Integer call() {
         if (months < 1 || months > 120) {
@@ -84,6 +88,7 @@ public final class VisitsCommand extends Deed {
         YardFiles files = boats.isEmpty()
                 ? YardFolder.all(program().shelf(), program().latest())
                 : YardFolder.only(program().shelf(), boats, program().latest());
+        figures = Figures.of(program().reader()).in(files.yard().units());
         PlanVisits planning = new PlanVisits(
                 files,
                 SeasonFolder.read(program().shelf(), program().latest()),
@@ -114,7 +119,7 @@ public final class VisitsCommand extends Deed {
     }
 
     private int tell(PlanVisits planning, Boat boat) {
-        VisitsText text = new VisitsText(out(), program().reader());
+        VisitsText text = new VisitsText(out(), figures);
         BoatVisits visits = planning.of(boat, program().today(), months);
         if (visits.first(limits()) instanceof BoatPlan first) {
             out().println(boat.name() + " (" + boat.id() + "), " + Counted.of(months, "month") + " from "
@@ -185,7 +190,7 @@ public final class VisitsCommand extends Deed {
     }
 
     private void summary(PlanVisits planning, List<Boat> all) {
-        VisitsText text = new VisitsText(out(), program().reader());
+        VisitsText text = new VisitsText(out(), figures);
         TextTable table = new TextTable("boat", "visits", "lifts", "next", "net", "bundling saves", "gap %");
         List<BoatAnswer> answers = all.parallelStream()
                 .map(b -> planning.of(b, program().today(), months).plan(limits()))

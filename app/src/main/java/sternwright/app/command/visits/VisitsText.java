@@ -27,10 +27,10 @@ public final class VisitsText {
     private final Locale locale;
     private final Figures figures;
 
-    VisitsText(PrintWriter out, Locale locale) {
+    VisitsText(PrintWriter out, Figures figures) {
         this.out = out;
-        this.locale = locale;
-        this.figures = Figures.of(locale);
+        this.figures = figures;
+        this.locale = figures.locale();
         this.dates = PeopleDates.of(locale);
         this.numbers = NumberFormat.getNumberInstance(locale);
         numbers.setMaximumFractionDigits(2);

@@ -22,6 +22,7 @@ import sternwright.due.Due;
 import sternwright.due.WearDate;
 import sternwright.due.YardDueList;
 import sternwright.history.BoatHistory;
+import sternwright.measure.unit.YardUnits;
 import sternwright.service.Rule;
 import sternwright.service.RuleBook;
 import sternwright.service.RuleInForce;
@@ -101,6 +102,11 @@ public final class DueWork {
                 .stream()
                 .map(RuleInForce::rule)
                 .toList();
+    }
+
+    /** The units the yard works in. */
+    public YardUnits units() {
+        return files.yard().units();
     }
 
     /** Ids of the rules in force on a part. */

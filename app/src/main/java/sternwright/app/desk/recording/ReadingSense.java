@@ -64,10 +64,9 @@ public final class ReadingSense {
         return e.judged(readings, e.findings());
     }
 
-    private static TakenReading inUnit(
-            TakenReading r, ReadingAsked asked, EntrySense.Where where, List<Problem> wrong) {
-        OptionalDouble value =
-                r.unit().isEmpty() ? OptionalDouble.of(r.value()) : Unit.convert(r.value(), r.unit(), asked.unit());
+    private TakenReading inUnit(TakenReading r, ReadingAsked asked, EntrySense.Where where, List<Problem> wrong) {
+        String unit = r.unit().isEmpty() ? work.units().shown(0, asked.unit()).unit() : r.unit();
+        OptionalDouble value = Unit.convert(r.value(), unit, asked.unit());
         if (value.isEmpty()) {
             String found = r.name() + " is given in \"" + r.unit() + "\"";
             wrong.add(where.problem("readings", found, known(asked), "Convert it, or leave the unit out."));

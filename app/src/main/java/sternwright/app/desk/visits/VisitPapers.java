@@ -63,7 +63,7 @@ public final class VisitPapers {
                 .orElseThrow(() -> new IllegalStateException(boat.berthId() + " was checked and is not there"));
         return new VisitPapers(
                 new CardFacts(files.yard(), boat, berth, files.catalogue(), cautions, files.history(boat.id()), today),
-                Figures.of(reader));
+                Figures.of(reader).in(files.yard().units()));
     }
 
     /**

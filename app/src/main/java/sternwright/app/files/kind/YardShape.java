@@ -13,6 +13,7 @@ import sternwright.app.files.shape.Many;
 import sternwright.app.files.shape.Numbers;
 import sternwright.app.files.shape.Shapes;
 import sternwright.app.files.shape.Values;
+import sternwright.measure.unit.YardUnits;
 import sternwright.yard.SeasonDates;
 import sternwright.yard.StoreItem;
 import sternwright.yard.Tariff;
@@ -93,6 +94,13 @@ public final class YardShape {
             Yard::stores,
             "what the stores sell");
 
+    private static final Field<Yard, YardUnits> UNITS = Field.or(
+            "units",
+            UnitsShape.UNITS,
+            YardUnits.METRIC,
+            Yard::units,
+            "the units in which figures are shown; left out: °C, L, bar, mm, N m, kW");
+
     /** The whole file. */
     public static final Block<Yard> YARD = Block.of(
             "a yard",
@@ -109,7 +117,8 @@ public final class YardShape {
             SEASON,
             CALENDAR_FIELD,
             USES,
-            STORES);
+            STORES,
+            UNITS);
 
     private YardShape() {}
 
@@ -141,6 +150,7 @@ public final class YardShape {
                 v.get(SEASON),
                 v.get(CALENDAR_FIELD),
                 v.get(USES),
-                v.get(STORES));
+                v.get(STORES),
+                v.get(UNITS));
     }
 }
