@@ -166,7 +166,10 @@ public class IssuedCards {
         return jdbc.sql(
                                 "update job_card set finished_at = ?, finished_by = ?, spent_min = ? where id = ? and finished_at is"
                                         + " null")
-                        .params(clock.millis(), by, minutes, id)
+                        .param(clock.millis())
+                        .param(by)
+                        .param(minutes)
+                        .param(id)
                         .update()
                 == 1;
     }
