@@ -31,7 +31,7 @@ class P02_LooksTest extends PageTest {
             String first = names.first().innerText();
             page.locator("thead a").first().click();
             assertEquals(first, names.last().innerText());
-            page.getByLabel("Name or owner").fill(first);
+            page.getByLabel("Name, owner, berth or engine").fill(first);
             page.locator(".filters button").click();
             assertEquals(1, names.count());
             assertTrue(page.url().contains("find="), page.url());

@@ -1,63 +1,48 @@
 package sternwright.app.web.today;
 
-import java.util.List;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.today.DayAtYard;
+import sternwright.app.desk.today.TodayAtYard;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.web.access.ForAll;
 import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Section;
-import sternwright.due.Due;
-import sternwright.due.DueState;
 
-/** What presses today: safety items past their time. */
+/** The yard's day: jobs by person, boats in the hoist and ashore, parts not here, promises and works at risk. */
 @Controller
 @ForAll
 public class TodayPage {
-    private static final int MOST = 20;
-
     private final OpenYard yard;
+
+    @Nullable
+    private volatile Known known;
+
+    /** The day as it was worked out, good as long as nothing in the yard changes. */
+    private record Known(String state, DayAtYard day) {}
 
     TodayPage(OpenYard yard) {
         this.yard = yard;
     }
 
-    /**
-     * One work that presses.
-     *
-     * @param boat the boat's name
-     * @param boatId the boat
-     * @param work what is to be done
-     * @param since the day it should have been done
-     */
-    public record Pressing(String boat, String boatId, String work, String since) {}
-
-    /**
-     * What the page shows.
-     *
-     * @param today the day
-     * @param boats how many boats there are
-     * @param count how many safety items are past their time
-     * @param first the first of them
-     */
-    public record View(String today, int boats, long count, List<Pressing> first) {}
-
     @GetMapping("/")
     ModelAndView show(Page page) {
-        var boats = yard.files().boats();
-        List<Due> late = yard.dues().stream()
-                .filter(d -> d.state() == DueState.OVERDUE && d.rule().safety())
-                .toList();
-        List<Pressing> first = late.stream()
-                .limit(MOST)
-                .map(d -> new Pressing(
-                        java.util.Objects.requireNonNull(boats.get(d.boatId())).name(),
-                        d.boatId(),
-                        d.rule().work(),
-                        page.figures().shortDate(d.lastSensible())))
-                .toList();
-        View view = new View(page.figures().date(yard.today()), boats.size(), late.size(), first);
+        TodaySheet.View view = TodaySheet.of(page, day(), yard.files().boats().size());
         return page.show(Section.TODAY, "today/today", view);
+    }
+
+    private DayAtYard day() {
+        String state = yard.state() + " " + yard.today();
+        Known now = known;
+        if (now == null || !now.state().equals(state)) {
+            DayAtYard day = TodayAtYard.of(
+                    yard.files(), SeasonFolder.read(yard.shelf(""), yard.today()), yard.dues(), yard.today());
+            now = new Known(state, day);
+            known = now;
+        }
+        return now.day();
     }
 }
