@@ -12,7 +12,11 @@ import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Configuration;
+<<<<<<< HEAD
 import sternwright.app.desk.keeping.YardPlace;
+=======
+import sternwright.app.desk.documents.FolderDocuments;
+>>>>>>> 956be30 (Pages: photos and documents of a boat, known by their content, seen signed in only; too large is said before it is read)
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.run.SeasonJobs;
 import sternwright.app.store.Store;
@@ -55,6 +59,11 @@ public class ServeApplication {
     @Bean(initMethod = "start")
     static SeasonJobs seasonJobs(Store store) {
         return new SeasonJobs(store, SeasonJobs.Pace.USUAL, System::nanoTime);
+    }
+
+    @Bean
+    static FolderDocuments documents(@Value("${sternwright.folder}") Path folder) {
+        return new FolderDocuments(folder);
     }
 
     @Bean

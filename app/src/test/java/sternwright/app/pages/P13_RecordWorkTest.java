@@ -16,8 +16,7 @@ import sternwright.history.ServiceEntry;
 /** A technician records several works of a visit; readings are judged as typed; nothing is written twice. */
 class P13_RecordWorkTest extends PageTest {
     private static final String OWN = "workabout";
-    private static final String TWO =
-            "/record?work=main/engine:change-engine-oil&work=main/coolant:test-coolant";
+    private static final String TWO = "/record?work=main/engine:change-engine-oil&work=main/coolant:test-coolant";
 
     @BeforeAll
     static void aBoatOfItsOwn() throws IOException {
@@ -41,7 +40,7 @@ class P13_RecordWorkTest extends PageTest {
     void severalWorksAreJudgedAsTypedAndWrittenOnce() {
         as(Role.TECHNICIAN, page -> {
             open(page, "/boats/" + OWN + "/record");
-            page.locator("details summary").first().click();
+            page.locator("main details summary").first().click();
             page.locator("input[value='main/engine:change-engine-oil']").check();
             page.locator("input[value='main/coolant:test-coolant']").check();
             page.locator("button.act").click();
