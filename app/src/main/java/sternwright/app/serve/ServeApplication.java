@@ -12,11 +12,8 @@ import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Configuration;
-<<<<<<< HEAD
+import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.keeping.YardPlace;
-=======
-import sternwright.app.desk.documents.FolderDocuments;
->>>>>>> 956be30 (Pages: photos and documents of a boat, known by their content, seen signed in only; too large is said before it is read)
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.run.SeasonJobs;
 import sternwright.app.store.Store;
@@ -62,8 +59,8 @@ public class ServeApplication {
     }
 
     @Bean
-    static FolderDocuments documents(@Value("${sternwright.folder}") Path folder) {
-        return new FolderDocuments(folder);
+    static BoatDocuments documents(Store store) {
+        return new BoatDocuments(store.attachments());
     }
 
     @Bean

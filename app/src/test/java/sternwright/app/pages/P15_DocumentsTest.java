@@ -31,6 +31,10 @@ class P15_DocumentsTest extends PageTest {
         page.locator("button.act").click();
     }
 
+    private static String other() {
+        return P11_OneBoatTest.first(sternwright.boat.Arrangement.SHAFT);
+    }
+
     @Test
     void aFileIsWhatItsContentSays() {
         as(Role.TECHNICIAN, page -> {
@@ -40,9 +44,12 @@ class P15_DocumentsTest extends PageTest {
             assertTrue(page.locator("tbody th").innerText().contains("yard.png"));
         });
         checkPage("/boats/" + OWN + "/documents", Role.OFFICE);
-        String content = "/boats/" + OWN + "/documents/yard.png";
+        String[] content = new String[1];
         as(Role.SURVEYOR, page -> {
-            open(page, content);
+            open(page, "/boats/" + OWN + "/documents");
+            content[0] = page.locator("tbody th a").getAttribute("href");
+            open(page, content[0]);
+            open(page, content[0].replace(OWN, other()), 404);
             open(page, "/boats/" + OWN + "/documents/none.png", 404);
             assertTrue(page.navigate(desk().address() + "boats/" + OWN + "/documents/..%2f..%2fyard.yaml")
                             .status()
@@ -50,7 +57,7 @@ class P15_DocumentsTest extends PageTest {
         });
         try (BrowserContext stranger = desk().window(Screen.DESK_LIGHT)) {
             Page page = stranger.newPage();
-            page.navigate(desk().address() + content.substring(1));
+            page.navigate(desk().address() + content[0].substring(1));
             assertTrue(page.url().endsWith("/sign-in"), "only people who are signed in");
         }
         as(Role.OFFICE, page -> {

@@ -5,9 +5,11 @@ import java.time.Instant;
 /**
  * A photo or document that is kept.
  *
- * @param name by which it is asked for; one of a boat has it once
+ * @param id by which it is asked for
+ * @param name what it is called
  * @param kind what it is, by its content
  * @param size bytes
+ * @param by who put it in
  * @param at when it was put in
  */
-public record Document(String name, FileKind kind, long size, Instant at) {}
+public record Document(String id, String name, FileKind kind, long size, String by, Instant at) {}

@@ -18,7 +18,9 @@ public enum FileKind {
     /** A photo as some telephones take it; not every browser shows it. */
     HEIC("image/heic", "heic", false),
     /** Plain text. */
-    TEXT("text/plain;charset=UTF-8", "txt", false);
+    TEXT("text/plain;charset=UTF-8", "txt", false),
+    /** What came in with a folder and is none of these; only handed over. */
+    OTHER("application/octet-stream", "bin", false);
 
     private final String contentType;
     private final String ending;

@@ -2,14 +2,11 @@ package sternwright.app.web.boat;
 
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import org.springframework.core.io.FileSystemResource;
-import org.springframework.core.io.Resource;
 import org.springframework.http.CacheControl;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.MediaType;
@@ -21,11 +18,10 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.multipart.MultipartFile;
 import org.springframework.web.servlet.ModelAndView;
-import org.springframework.web.util.UriUtils;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.Role;
+import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.documents.Document;
-import sternwright.app.desk.documents.FolderDocuments;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
@@ -44,11 +40,11 @@ public class DocumentsPage {
     private static final double KILO = 1000;
 
     private final OpenYard yard;
-    private final FolderDocuments documents;
+    private final BoatDocuments documents;
     private final AuditTrail audit;
     private final Clock clock;
 
-    DocumentsPage(OpenYard yard, FolderDocuments documents, AuditTrail audit, Clock clock) {
+    DocumentsPage(OpenYard yard, BoatDocuments documents, AuditTrail audit, Clock clock) {
         this.yard = yard;
         this.documents = documents;
         this.audit = audit;
@@ -80,11 +76,11 @@ public class DocumentsPage {
             BoatSheet.Head head, List<Line> lines, List<Problem> problems, boolean writes, boolean takesAway) {}
 
     @GetMapping(PATH)
-    ModelAndView show(Page page, @PathVariable("id") String id) throws IOException {
+    ModelAndView show(Page page, @PathVariable("id") String id) {
         return page.show(Section.BOATS, "boat/documents", view(page, id, List.of()));
     }
 
-    private View view(Page page, String id, List<Problem> problems) throws IOException {
+    private View view(Page page, String id, List<Problem> problems) {
         OneBoat one = OneBoat.of(yard.files(), id);
         List<Line> lines =
                 documents.list(id).stream().map(d -> line(page, id, d)).toList();
@@ -102,7 +98,7 @@ public class DocumentsPage {
                 : page.figures().quantity(Math.rint(d.size() / KILO / KILO * 10) / 10, "MB");
         return new Line(
                 d.name(),
-                "/boats/" + id + "/documents/" + UriUtils.encodePathSegment(d.name(), StandardCharsets.UTF_8),
+                "/boats/" + id + "/documents/" + d.id(),
                 page.say("documents.kind." + d.kind().name().toLowerCase(Locale.ROOT)),
                 size,
                 page.figures().shortDate(LocalDate.ofInstant(d.at(), clock.getZone())),
@@ -116,7 +112,7 @@ public class DocumentsPage {
         OneBoat one = OneBoat.of(yard.files(), id);
         try {
             String called = Optional.ofNullable(file.getOriginalFilename()).orElse("");
-            Document kept = documents.put(one.boat().id(), called, file.getBytes());
+            Document kept = documents.put(one.boat().id(), called, file.getBytes(), page.who());
             audit.note("document.added", id, kept.name());
             return page.go("/boats/" + id + "/documents", "documents.done", kept.name());
         } catch (BadInput bad) {
@@ -124,15 +120,10 @@ public class DocumentsPage {
         }
     }
 
-    @GetMapping(PATH + "/{name}")
-    ResponseEntity<Resource> content(@PathVariable("id") String id, @PathVariable("name") String name)
-            throws IOException {
-        OneBoat one = OneBoat.of(yard.files(), id);
-        Document document = documents.list(one.boat().id()).stream()
-                .filter(d -> d.name().equals(name))
-                .findFirst()
-                .orElseThrow(() -> new Missing("documents.one"));
-        Path file = documents.content(id, name).orElseThrow(() -> new Missing("documents.one"));
+    @GetMapping(PATH + "/{document}")
+    ResponseEntity<byte[]> content(@PathVariable("id") String id, @PathVariable("document") String documentId) {
+        Document document = document(id, documentId);
+        byte[] content = documents.content(document).orElseThrow(() -> new Missing("documents.one"));
         ContentDisposition how = (document.kind().shown()
                         ? ContentDisposition.inline()
                         : ContentDisposition.attachment())
@@ -143,18 +134,21 @@ public class DocumentsPage {
                 .cacheControl(CacheControl.noCache().cachePrivate())
                 .header("Content-Disposition", how.toString())
                 .header("Content-Security-Policy", "default-src 'none'; sandbox")
-                .body(new FileSystemResource(file));
+                .body(content);
+    }
+
+    private Document document(String id, String documentId) {
+        OneBoat one = OneBoat.of(yard.files(), id);
+        return documents.one(one.boat().id(), documentId).orElseThrow(() -> new Missing("documents.one"));
     }
 
     @ForOffice
-    @PostMapping(PATH + "/{name}/take-away")
-    ModelAndView takeAway(Page page, @PathVariable("id") String id, @PathVariable("name") String name)
+    @PostMapping(PATH + "/{document}/take-away")
+    ModelAndView takeAway(Page page, @PathVariable("id") String id, @PathVariable("document") String documentId)
             throws IOException {
-        OneBoat one = OneBoat.of(yard.files(), id);
-        if (!documents.takeAway(one.boat().id(), name, clock.instant())) {
-            throw new Missing("documents.one");
-        }
-        audit.note("document.taken-away", id, name);
-        return page.go("/boats/" + id + "/documents", "documents.away", name);
+        Document document = document(id, documentId);
+        documents.takeAway(document, page.who());
+        audit.note("document.taken-away", id, document.name());
+        return page.go("/boats/" + id + "/documents", "documents.away", document.name());
     }
 }
