@@ -8,6 +8,7 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -107,7 +108,8 @@ final class BoatReading {
         String name = one.name(page, installation);
         String missing = view.picture().missing().stream()
                 .map(m -> m.key() + " "
-                        + rows.get(new PartRef(installation.id(), m.partId())).kindName())
+                        + Objects.requireNonNull(rows.get(new PartRef(installation.id(), m.partId())))
+                                .kindName())
                 .collect(Collectors.joining("; "));
         return new Engine(
                 installation.id(),

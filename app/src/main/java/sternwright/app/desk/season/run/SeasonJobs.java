@@ -191,7 +191,7 @@ public final class SeasonJobs implements AutoCloseable {
             boolean stopped = slices.work(store.shelf(run.by()), kept(run), nanoClock);
             runs.end(id, node, stopped ? SeasonRun.State.STOPPED : SeasonRun.State.DONE, "");
         } catch (BadInput noSeason) {
-            runs.end(id, node, SeasonRun.State.REFUSED, noSeason.getMessage());
+            runs.end(id, node, SeasonRun.State.REFUSED, String.valueOf(noSeason.getMessage()));
         } catch (Slices.TakenOver another) {
             return;
         }
