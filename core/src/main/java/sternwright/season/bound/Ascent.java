@@ -20,7 +20,8 @@ final class Ascent {
     private static final double WIDEST = 200;
 
     private final SeasonArrays a;
-    private final double people;
+    private final double wide;
+    private double people = 1;
     private final Prices prices;
     private final double[][] price;
     private final double[][] mean;
@@ -33,7 +34,7 @@ final class Ascent {
      */
     Ascent(SeasonArrays a, Prices prices, double gap) {
         this.a = a;
-        people = Math.max(1, Math.min(WIDEST, gap / POINTS_PER_STRIDE));
+        wide = Math.max(1, Math.min(WIDEST, gap / POINTS_PER_STRIDE));
         this.prices = prices;
         price = new double[][] {prices.people, prices.busy, prices.hoists, prices.places, prices.pools};
         mean = zeros();
@@ -46,6 +47,11 @@ final class Ascent {
             rows[f] = new double[price[f].length];
         }
         return rows;
+    }
+
+    /** From now on people's prices take strides as wide as the gap. */
+    void widen() {
+        people = wide;
     }
 
     /** Sets the next prices to try, each at most about {@code stride} away. */

@@ -16,6 +16,10 @@ import sternwright.season.arrays.SeasonArrays;
 public final class LagrangianBound {
     private static final double LONGEST_STRIDE = 0.3;
     private static final double SHORTEST_STRIDE = 0.001;
+
+    /** Short strides first: with few steps to make they are what raises the bound at all. */
+    private static final double NARROW_UNTIL = 0.3;
+
     private static final String HOW =
             "every limit of people, hoists and places priced by quarter, every visit planned alone (Lagrangian relaxation)";
 
@@ -87,6 +91,9 @@ public final class LagrangianBound {
         double value = evaluate();
         if (value > bestValue) {
             bestValue = value;
+        }
+        if (spent > NARROW_UNTIL) {
+            ascent.widen();
         }
         ascent.step(shares.get(0).usage, LONGEST_STRIDE * Math.pow(SHORTEST_STRIDE / LONGEST_STRIDE, spent));
         steps++;
