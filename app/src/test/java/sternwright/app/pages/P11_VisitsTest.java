@@ -12,6 +12,9 @@ import sternwright.app.account.Role;
 
 /** The visits of a boat: planned at once, proved while they are read, argued about. */
 class P11_VisitsTest extends PageTest {
+    /** A proof and both alternatives may take their whole time on a busy machine. */
+    private static final Locator.WaitForOptions PROOF = new Locator.WaitForOptions().setTimeout(90_000);
+
     @Test
     void listIsInOrder() {
         checkPage("/visits", Role.TECHNICIAN);
@@ -26,7 +29,7 @@ class P11_VisitsTest extends PageTest {
             path[0] = page.url().replaceAll("^https?://[^/]+", "");
             Locator proof = page.locator("#plan > p[role=status]");
             assertTrue(proof.innerText().matches("(?s)(A plan at once|Proved|It weighs).*"), proof.innerText());
-            page.locator("#plan:not([hx-get])").waitFor();
+            page.locator("#plan:not([hx-get])").waitFor(PROOF);
             assertTrue(proof.innerText().matches("(?s)(Proved|It weighs).*"), proof.innerText());
             assertTrue(page.locator(".visit").count() > 0);
             assertTrue(page.locator(".visit summary").first().isVisible());
@@ -36,7 +39,7 @@ class P11_VisitsTest extends PageTest {
             page.getByLabel("Left until").fill("2027-10-01");
             page.getByRole(AriaRole.BUTTON, new Page.GetByRoleOptions().setName("Work it out"))
                     .click();
-            page.locator("#plan:not([hx-get])").waitFor();
+            page.locator("#plan:not([hx-get])").waitFor(PROOF);
             String answer = page.locator("#plan .notice").innerText();
             assertTrue(answer.matches("(?s).*(in money|cannot be left).*"), answer);
             look(page, "visits-argued", Screen.DESK_LIGHT);
@@ -50,7 +53,7 @@ class P11_VisitsTest extends PageTest {
         as(Role.OFFICE, page -> {
             open(page, "/visits?sort=-boat");
             page.locator("tbody a").first().click();
-            page.locator("#plan:not([hx-get])").waitFor();
+            page.locator("#plan:not([hx-get])").waitFor(PROOF);
             page.getByText("Change by hand, or accept").click();
             Locator visits = page.locator("section.visit");
             int before = visits.count();
