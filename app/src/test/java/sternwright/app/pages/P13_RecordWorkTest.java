@@ -58,7 +58,7 @@ class P13_RecordWorkTest extends PageTest {
             assertEquals(0, entries().size(), "nothing was written");
 
             page.locator(freeze).fill("-10");
-            page.locator("button[name=look]").click();
+            page.locator("main button[name=look]").click();
             assertTrue(page.locator(".said").first().innerText().contains("act"));
             look(page, "record-looked-at", Screen.DESK_LIGHT);
             page.locator("#hours-main").fill("312");
