@@ -34,8 +34,8 @@ class FullDiskTest {
                         written[0]++;
                     }
                 });
-                assertTrue(full.getMessage().contains("no room left"), full.getMessage());
-                assertTrue(full.getMessage().contains("Nothing was written"), full.getMessage());
+                assertTrue(String.valueOf(full.getMessage()).contains("no room left"), full.getMessage());
+                assertTrue(String.valueOf(full.getMessage()).contains("Nothing was written"), full.getMessage());
                 assertTrue(written[0] > 5, "some fitted: " + written[0]);
                 asWritten(store, written[0]);
             }

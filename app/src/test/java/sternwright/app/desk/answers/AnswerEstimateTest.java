@@ -108,7 +108,7 @@ class AnswerEstimateTest {
         OwnerEstimate said = AnswerEstimate.of(OFFERED, List.of(yes(other)), DAY);
         LineAnswer no = new LineAnswer(other.id(), OwnerAnswer.DECLINED, "B. Other", false);
         BadInput twice = assertThrows(BadInput.class, () -> AnswerEstimate.of(said, List.of(no), DAY));
-        assertTrue(twice.getMessage().contains("A. Owner"), twice.getMessage());
+        assertTrue(String.valueOf(twice.getMessage()).contains("A. Owner"), twice.getMessage());
     }
 
     @Test

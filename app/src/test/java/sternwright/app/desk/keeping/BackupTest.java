@@ -122,7 +122,7 @@ class BackupTest {
         }
         BadInput filled =
                 assertThrows(BadInput.class, () -> new Backup(CLOCK).restore(file, root.resolve("b"), second, TODAY));
-        assertTrue(filled.getMessage().contains("already"), filled.getMessage());
+        assertTrue(String.valueOf(filled.getMessage()).contains("already"), filled.getMessage());
     }
 
     @ParameterizedTest

@@ -85,6 +85,6 @@ class MoveVisitTest {
         OperationName none = new OperationName(aLift().name().boatId(), "no such visit", "lift");
         BadInput bad =
                 assertThrows(BadInput.class, () -> MoveVisit.of(ask(), none, TODAY.plusDays(30), Onlooker.NOBODY));
-        assertTrue(bad.getMessage().contains("the published plan has no"), bad.getMessage());
+        assertTrue(String.valueOf(bad.getMessage()).contains("the published plan has no"), bad.getMessage());
     }
 }

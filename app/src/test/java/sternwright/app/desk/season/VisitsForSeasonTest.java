@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
@@ -67,12 +68,16 @@ class VisitsForSeasonTest {
                     .filter(a -> a.boatId().equals(boat))
                     .map(AgreedWork::at)
                     .collect(Collectors.toSet());
-            assertTrue(at(kept.get(boat)).containsAll(months), boat + ": " + at(kept.get(boat)) + " for " + months);
+            assertTrue(
+                    at(Objects.requireNonNull(kept.get(boat))).containsAll(months),
+                    boat + ": " + at(Objects.requireNonNull(kept.get(boat))) + " for " + months);
         }
         few.keySet().stream()
                 .filter(b -> !boats.contains(b))
-                .forEach(b ->
-                        assertEquals(at(proposed.get(b)), at(kept.get(b)), "what is not agreed stays as proposed"));
+                .forEach(b -> assertEquals(
+                        at(Objects.requireNonNull(proposed.get(b))),
+                        at(Objects.requireNonNull(kept.get(b))),
+                        "what is not agreed stays as proposed"));
         assertTrue(
                 season.remarks().stream().anyMatch(r -> r.contains("no-such-boat")),
                 season.remarks().toString());

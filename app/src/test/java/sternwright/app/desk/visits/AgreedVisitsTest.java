@@ -79,7 +79,7 @@ class AgreedVisitsTest {
             if (!hand.allowed()) {
                 BadInput refused = assertThrows(
                         BadInput.class, () -> AgreeVisits.of(hand, List.of(), List.of(), InventedDesk.TODAY, ""));
-                assertTrue(refused.getMessage().contains("refusal on record"), refused.getMessage());
+                assertTrue(String.valueOf(refused.getMessage()).contains("refusal on record"), refused.getMessage());
                 return;
             }
         }

@@ -150,11 +150,9 @@ class ByHandTest {
         VisitAt none = new VisitAt(YearMonth.of(2027, 7), Place.ASHORE);
         VisitAt far = new VisitAt(YearMonth.of(2040, 1), Place.AFLOAT);
         VisitAt first = VisitAt.of(p.plan.visits().get(0));
-        assertTrue(assertThrows(
-                        IllegalArgumentException.class,
-                        () -> p.visits.byHand(p.plan, List.of(new HandChange.DropVisit(none))))
-                .getMessage()
-                .contains("there is no visit"));
+        IllegalArgumentException missing = assertThrows(
+                IllegalArgumentException.class, () -> p.visits.byHand(p.plan, List.of(new HandChange.DropVisit(none))));
+        assertTrue(String.valueOf(missing.getMessage()).contains("there is no visit"));
         assertThrows(
                 IllegalArgumentException.class,
                 () -> p.visits.byHand(p.plan, List.of(new HandChange.MoveVisit(first, far))));
