@@ -29,15 +29,28 @@ public final class PublishSeason {
      */
     public static void write(Shelf shelf, PlannedSeason planned, List<SeasonEvent> events, LocalDate basis)
             throws IOException {
+        write(shelf, planned, planned.dated().published(basis), events);
+    }
+
+    /**
+     * Publishes a plan as it was kept and judged, to the letter: planning it again could find another.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param planned the season it belongs to, for the dates that events brought
+     * @param plan the plan as kept
+     * @param events what happened before it was planned
+     * @throws IOException if the disk refuses; then nothing has changed
+     */
+    public static void write(Shelf shelf, PlannedSeason planned, List<Published> plan, List<SeasonEvent> events)
+            throws IOException {
         try (Writing writing = shelf.write("season published")) {
-            put(shelf, writing, planned, events, basis);
+            put(shelf, writing, planned, plan, events);
             writing.commit();
         }
     }
 
     private static void put(
-            Shelf shelf, Writing files, PlannedSeason planned, List<SeasonEvent> events, LocalDate basis) {
-        List<Published> plan = planned.dated().published(basis);
+            Shelf shelf, Writing files, PlannedSeason planned, List<Published> plan, List<SeasonEvent> events) {
         files.put(SeasonFolder.PLAN, SeasonSheets.PLAN.write(plan));
         if (!events.isEmpty()) {
             files.put(

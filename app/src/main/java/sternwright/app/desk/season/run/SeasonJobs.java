@@ -161,10 +161,11 @@ public final class SeasonJobs implements AutoCloseable {
     public Optional<PlannedSeason> publish(SeasonRun run, String by) throws IOException {
         Optional<PlannedSeason> planned = planned(run);
         if (planned.isPresent()) {
-            RunAsk ask = RunAsk.of(run.ask());
-            LocalDate basis =
-                    ask.fresh() ? ask.today() : planned.get().visitsOf().orElse(ask.today());
-            PublishSeason.write(store.shelf(by), planned.get(), ask.events(), basis);
+            PublishSeason.write(
+                    store.shelf(by),
+                    planned.get(),
+                    kept(run),
+                    RunAsk.of(run.ask()).events());
         }
         return planned;
     }
