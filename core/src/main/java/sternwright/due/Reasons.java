@@ -63,10 +63,16 @@ public final class Reasons {
             case OCCASION -> "occasion." + clause.detail();
             case AFTER -> clause.detail().startsWith("event:") ? "after.event" : "after.rule";
             case CONDITION -> "condition";
-            case WASTAGE -> clause.amount() > 0 ? "wastage.again" : "wastage";
+            case WASTAGE -> wastage(clause);
             case OPPORTUNITY -> "opportunity";
             case UNKNOWN -> "unknown";
         };
+    }
+
+    /** An anode that is half gone already has no range of days ahead. */
+    private static String wastage(Clause clause) {
+        boolean gone = clause.date().equals(clause.late80());
+        return (gone ? "wastage.gone" : "wastage") + (clause.amount() > 0 ? ".again" : "");
     }
 
     private static boolean startsAtLastDone(Due due, Clause clause) {

@@ -137,8 +137,13 @@ public record ProtectionSheet(
     public String water() {
         return report.circuit().water().words() + " of "
                 + figure(report.circuit().water().resistivityOhmM())
-                + " \u03a9\u00a0m at " + figure(report.circuit().water().temperatureC()) + " °C (salinity "
-                + figure(report.circuit().water().salinity()) + ")";
+                + " \u03a9\u00a0m at " + short1(report.circuit().water().temperatureC()) + " °C (practical salinity "
+                + short1(report.circuit().water().salinity()) + ")";
+    }
+
+    /** A figure of the berth, known to a tenth at best. */
+    private static String short1(double value) {
+        return Figures.of(Locale.UK).number(Math.round(10 * value) / 10.0);
     }
 
     /** What the model cannot see. */

@@ -111,7 +111,7 @@ public record AnodeForecast(
         }
         return String.format(
                 Locale.ROOT,
-                "measured: fitted to %d spell%s of weighed wastage (demand %.2f of the drawing board's)",
+                "measured: by %d weighing%s of its own anodes, wear is %.2f of what metals and water alone foretell",
                 calibration.spells(),
                 calibration.spells() == 1 ? "" : "s",
                 calibration.demand());

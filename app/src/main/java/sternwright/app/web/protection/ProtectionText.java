@@ -51,8 +51,8 @@ final class ProtectionText {
                 "protection.where",
                 r.berth().name(),
                 r.circuit().water().words(),
-                number(r.circuit().water().resistivityOhmM()),
-                number(r.circuit().water().temperatureC()));
+                number(tenth(r.circuit().water().resistivityOhmM())),
+                number(tenth(r.circuit().water().temperatureC())));
     }
 
     private ProtectionView.Report report(ProtectionReport r, TypedReadings typed) {
@@ -74,7 +74,7 @@ final class ProtectionText {
                         .toList(),
                 diagnosis == null ? null : findings(diagnosis),
                 r.measureNext().stream().map(n -> next(n, r)).toList(),
-                typed.rows(page, r.circuit()),
+                typed.rows(page, r),
                 typed.electrodeField(page),
                 Limits.howToMeasure(),
                 Limits.ofTheModel(),
@@ -121,7 +121,15 @@ final class ProtectionText {
     private ProtectionView.Pair next(Diagnosis.NextMeasurement n, ProtectionReport r) {
         return new ProtectionView.Pair(
                 Words.sentence(n.measurement().words(r.circuit())),
-                page.say("protection.tells", number(n.bits()), page.figures().time(n.minutes())));
+                page.say(
+                        "protection.tells",
+                        number(Math.round(100 * n.bits()) / 100.0),
+                        page.figures().time(n.minutes())));
+    }
+
+    /** A berth's water is known to a tenth at best. */
+    private static double tenth(double value) {
+        return Math.round(10 * value) / 10.0;
     }
 
     private String number(double value) {

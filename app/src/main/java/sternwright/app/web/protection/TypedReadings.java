@@ -6,11 +6,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.stream.IntStream;
 import sternwright.app.desk.protect.EnteredReading;
+import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Page;
+import sternwright.protection.diagnosis.Quantity;
 import sternwright.protection.metal.ReferenceElectrode;
-import sternwright.protection.register.BoatCircuit;
+import sternwright.protection.report.ProtectionReport;
 
 /**
  * Readings as they stand in the form: what was measured where, the figure, its unit, and how. Rows without a figure are passed over.
@@ -80,8 +82,8 @@ public record TypedReadings(
      */
     public record Row(String name, Field place, Field value, Field unit, Field way) {}
 
-    List<Row> rows(Page page, BoatCircuit circuit) {
-        List<Field.Choice> where = where(page, circuit);
+    List<Row> rows(Page page, ProtectionReport report) {
+        List<Field.Choice> where = where(page, report);
         List<Row> rows = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
             String id = "-" + (row + 1);
@@ -106,11 +108,15 @@ public record TypedReadings(
                         .toList());
     }
 
-    private static List<Field.Choice> where(Page page, BoatCircuit circuit) {
+    /** Only where something can be read: the inside of a channel is no place for a half cell. */
+    private static List<Field.Choice> where(Page page, ProtectionReport report) {
         Map<String, String> names = new LinkedHashMap<>();
-        circuit.bodies().forEach(b -> names.putIfAbsent(b.id(), b.name()));
-        circuit.joints().forEach(j -> names.putIfAbsent(j.link().id(), page.say("protection.across", j.name())));
-        names.put("shore-lead", page.say("protection.shore"));
+        for (Quantity quantity : Quantity.values()) {
+            for (String place : ProtectBoat.places(report, quantity)) {
+                String words = report.circuit().words(place);
+                names.putIfAbsent(place, place.contains("~") ? page.say("protection.across", words) : words);
+            }
+        }
         return names.entrySet().stream()
                 .map(e -> new Field.Choice(e.getKey(), e.getValue()))
                 .toList();
