@@ -196,7 +196,7 @@ class B01_MetalUnderWaterTest {
                 """);
         int status = run("due", "grey-plover", "--within", "60");
         assertEquals(0, status, told::all);
-        assertTrue(told.out().contains("measured: fitted to 1 spell"), told::all);
+        assertTrue(told.out().contains("measured: by 1 weighing of its own anodes"), told::all);
     }
 
     @Test
