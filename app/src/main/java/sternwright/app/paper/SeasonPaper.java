@@ -78,10 +78,4 @@ public record SeasonPaper(Yard yard, DatedSeason season, LocalDate today, List<S
         }
         return lines;
     }
-
-    /** An amount in the yard's currency, whole units. */
-    public String amount(double value) {
-        return String.format(java.util.Locale.ROOT, "%,.0f", value).replace(',', '\u202f') + " "
-                + yard.currency().getCurrencyCode();
-    }
 }

@@ -8,8 +8,6 @@ import sternwright.season.arrays.SeasonArrays;
  * is spent. Prices of a week's peak stay within what a hand of it costs.
  */
 final class Ascent {
-    static boolean CAP = Boolean.getBoolean("cap");
-    static double F = Double.parseDouble(System.getProperty("f", "1"));
     private static final double MEAN_MEMORY = 0.9;
     private static final double SQUARE_MEMORY = 0.99;
 

@@ -22,7 +22,7 @@ public record OwnerDate(String boatId, Kind kind, String work, LocalDate date, S
         PART_IN,
         /** The boat stands ashore since this day. */
         ASHORE_SINCE,
-        /** The boat must be out of the water by this day: something is wrong with it. */
+        /** Something is wrong with the boat from this day on: out of the water at once, or seen to where it stands. */
         EMERGENCY
     }
 }

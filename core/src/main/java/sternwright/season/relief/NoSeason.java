@@ -6,11 +6,14 @@ import java.util.List;
  * Why a season can't be planned, and what would help.
  *
  * @param clash visits that can't all be served; leaving out any one of them, the others can
- * @param sentence the clash in one sentence
+ * @param sentence the clash in one sentence, without its dates
+ * @param fromQ quarter from which the first of them may begin
+ * @param endQ quarter by which the last of them must end
  * @param proved whether an exact solver has proved that these visits clash; otherwise a search found no plan
  * @param reliefs what was tried, the cheapest that is enough first
  */
-public record NoSeason(List<Integer> clash, String sentence, boolean proved, List<Relief> reliefs) {
+public record NoSeason(
+        List<Integer> clash, String sentence, int fromQ, int endQ, boolean proved, List<Relief> reliefs) {
     /** Copies the lists. */
     public NoSeason {
         clash = List.copyOf(clash);
@@ -22,10 +25,19 @@ public record NoSeason(List<Integer> clash, String sentence, boolean proved, Lis
      *
      * @param kind what kind of thing
      * @param sentence what would be done, for people
+     * @param firstWeek first week of the season in which it would be done, counted from 0; {@link #ALWAYS} if it is not a matter of weeks
+     * @param lastWeek last week
      * @param enough whether the whole season can be planned with it
      * @param points what it costs in the yard's points, 0 where the yard has no price for it
      */
-    public record Relief(Kind kind, String sentence, boolean enough, long points) {
+    public record Relief(Kind kind, String sentence, int firstWeek, int lastWeek, boolean enough, long points) {
+        /** Stands for a relief that is not tied to weeks. */
+        public static final int ALWAYS = -1;
+
+        static Relief always(Kind kind, String sentence, boolean enough) {
+            return new Relief(kind, sentence, ALWAYS, ALWAYS, enough, 0);
+        }
+
         /** Kinds, in the order in which a yard would try them. */
         public enum Kind {
             /** More overtime in the weeks of the clash. */

@@ -5,12 +5,11 @@ import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.function.Predicate;
 import java.util.stream.IntStream;
 import sternwright.season.Operation;
-import sternwright.season.PlaceClass;
 import sternwright.season.SeasonProblem;
-import sternwright.season.Technician;
 import sternwright.season.relief.NoSeason.Relief;
 
 /** Tries what a yard would try, each by planning the whole season with it. */
@@ -31,7 +30,7 @@ final class Reliefs {
     List<Relief> all() {
         List<Relief> reliefs = new ArrayList<>();
         reliefs.add(overtime());
-        reliefs.add(anotherWeek());
+        reliefs.addAll(anotherWeek());
         reliefs.addAll(oneMore());
         reliefs.add(turnAway());
         reliefs.sort(Comparator.comparing((Relief r) -> !r.enough()).thenComparing(Relief::kind));
@@ -56,7 +55,6 @@ final class Reliefs {
         int firstWeek = problem.yard().axis().weekOf(first);
         int lastWeek = Math.min(
                 problem.yard().axis().weeks() - 1, problem.yard().axis().weekOf(last - 1));
-        String weeks = " more extra hands in weeks " + firstWeek + " to " + lastWeek;
         for (int hands = 1; hands <= MOST_EXTRA_HANDS; hands++) {
             List<Integer> byWeek = new ArrayList<>(problem.yard().extraHandsByWeek());
             for (int w = firstWeek; w <= lastWeek; w++) {
@@ -66,46 +64,52 @@ final class Reliefs {
                 long points = (long) hands
                         * (lastWeek - firstWeek + 1)
                         * problem.weights().overtimePerHandWeek();
-                return new Relief(Relief.Kind.OVERTIME, hands + weeks + ", at most", true, points);
+                return new Relief(Relief.Kind.OVERTIME, hands(hands), firstWeek, lastWeek, true, points);
             }
         }
-        return new Relief(Relief.Kind.OVERTIME, MOST_EXTRA_HANDS + weeks, false, 0);
+        return new Relief(Relief.Kind.OVERTIME, hands(MOST_EXTRA_HANDS), firstWeek, lastWeek, false, 0);
     }
 
-    private Relief anotherWeek() {
+    private static String hands(int hands) {
+        return (hands == 1 ? "one more extra hand" : hands + " more extra hands") + " on overtime or hired";
+    }
+
+    private static String weeks(int weeks) {
+        return weeks == 1 ? "a week" : weeks + " weeks";
+    }
+
+    /** Dates that were given for certain, later; and a season that runs longer. */
+    private List<Relief> anotherWeek() {
         int week = problem.yard().axis().quartersPerWeek();
         int end = problem.yard().axis().quarters();
+        List<Relief> reliefs = new ArrayList<>();
+        if (problem.operations().stream().anyMatch(o -> inClash(o) && o.latestEndQ() < end)) {
+            reliefs.add(first(
+                    w -> problem.operations(problem.operations().stream()
+                            .map(o ->
+                                    inClash(o) ? o.within(o.earliestQ(), Math.min(end, o.latestEndQ() + w * week)) : o)
+                            .toList()),
+                    w -> "the last dates of these visits " + weeks(w) + " later"));
+        }
+        if (problem.operations().stream().anyMatch(o -> inClash(o) && o.latestEndQ() == end)) {
+            reliefs.add(first(w -> WithOneMore.weeks(problem, w), w -> "a season that runs " + weeks(w) + " longer"));
+        }
+        return reliefs;
+    }
+
+    private Relief first(IntFunction<SeasonProblem> later, IntFunction<String> words) {
         for (int weeks = 1; weeks <= MOST_WEEKS; weeks++) {
-            int later = weeks * week;
-            List<Operation> operations = problem.operations().stream()
-                    .map(o -> inClash(o) ? o.within(o.earliestQ(), Math.min(end, o.latestEndQ() + later)) : o)
-                    .toList();
-            if (planned.test(problem.operations(operations))) {
-                return new Relief(
-                        Relief.Kind.ANOTHER_WEEK, "last dates of these visits " + weeks + " weeks later", true, 0);
+            if (planned.test(later.apply(weeks))) {
+                return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(weeks), true);
             }
         }
-        return new Relief(
-                Relief.Kind.ANOTHER_WEEK, "last dates of these visits " + MOST_WEEKS + " weeks later", false, 0);
+        return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(MOST_WEEKS), false);
     }
 
     private List<Relief> oneMore() {
-        List<Relief> reliefs = new ArrayList<>();
-        for (int c = 0; c < problem.yard().placeClasses().size(); c++) {
-            List<PlaceClass> places = new ArrayList<>(problem.yard().placeClasses());
-            PlaceClass was = places.get(c);
-            places.set(c, new PlaceClass(was.name(), was.places() + 1));
-            boolean enough = planned.test(problem.in(problem.yard().places(places)));
-            reliefs.add(new Relief(Relief.Kind.ONE_MORE, "one more place " + was.name(), enough, 0));
-        }
-        for (int skill = 0; skill < problem.yard().skills().size(); skill++) {
-            List<Technician> crew = new ArrayList<>(problem.yard().technicians());
-            crew.add(new Technician("one more", List.of(skill), List.of()));
-            boolean enough = planned.test(problem.in(problem.yard().technicians(crew)));
-            String what = "one more technician for " + problem.yard().skills().get(skill);
-            reliefs.add(new Relief(Relief.Kind.ONE_MORE, what, enough, 0));
-        }
-        return reliefs;
+        return WithOneMore.ofEverything(problem).stream()
+                .map(w -> Relief.always(Relief.Kind.ONE_MORE, w.what(), planned.test(w.season())))
+                .toList();
     }
 
     /** Boats of the clash with the least work first, until the others can be served. */
@@ -119,10 +123,10 @@ final class Reliefs {
             keep.remove(visit);
             boats.add(problem.visits().get(visit).boat());
             if (planned.test(PartOfSeason.of(problem, keep))) {
-                return new Relief(Relief.Kind.TURN_AWAY, "not taking " + String.join(", ", boats), true, 0);
+                return Relief.always(Relief.Kind.TURN_AWAY, "not taking " + String.join(", ", boats), true);
             }
         }
-        return new Relief(Relief.Kind.TURN_AWAY, "not taking " + String.join(", ", boats), false, 0);
+        return Relief.always(Relief.Kind.TURN_AWAY, "not taking " + String.join(", ", boats), false);
     }
 
     private int work(int visit) {

@@ -41,7 +41,9 @@ public final class WhyNoSeason {
         List<Integer> clash = why.clash(without);
         boolean proved = why.proved(clash);
         List<NoSeason.Relief> reliefs = new Reliefs(problem, clash, why::planned).all();
-        return new NoSeason(clash, why.sentence(clash), proved, reliefs);
+        int from = clash.stream().mapToInt(v -> why.window(v)[0]).min().orElse(0);
+        int end = clash.stream().mapToInt(v -> why.window(v)[1]).max().orElse(1);
+        return new NoSeason(clash, why.sentence(clash), from, end, proved, reliefs);
     }
 
     private boolean planned(SeasonProblem season) {
@@ -134,18 +136,14 @@ public final class WhyNoSeason {
     }
 
     private String sentence(List<Integer> clash) {
-        int from = clash.stream().mapToInt(v -> window(v)[0]).min().orElse(0);
-        int to = clash.stream().mapToInt(v -> window(v)[1]).max().orElse(0);
         String boats = clash.stream()
                 .limit(12)
                 .map(v -> problem.visits().get(v).boat() + " ("
                         + problem.visits().get(v).name() + ")")
                 .collect(Collectors.joining(", "));
         String more = clash.size() > 12 ? " and " + (clash.size() - 12) + " more" : "";
-        String days = "working days " + problem.yard().axis().dayOf(from) + " to "
-                + problem.yard().axis().dayOf(Math.max(0, to - 1));
         return clash.size() == 1
-                ? boats + " can't be served within its own dates, " + days + ", even if it were the only boat"
-                : boats + more + " can't all be served within their dates, " + days;
+                ? boats + " can't be served within its own dates, even if it were the only boat"
+                : boats + more + " can't all be served within their dates";
     }
 }

@@ -3,6 +3,7 @@ package sternwright.season.replan;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
 import sternwright.season.Promise;
 import sternwright.season.SeasonPlan;
 import sternwright.season.SeasonProblem;
@@ -47,8 +48,7 @@ public final class Replanner {
             repair = new Repair(SeasonArrays.of(disturbed));
             List<Integer> without = repair.without(old.startQ(), 1);
             if (!without.isEmpty()) {
-                throw new NoRoom(
-                        without, without.stream().map(disturbed::phrase).toList());
+                throw new NoRoom(without, disturbed);
             }
         }
         after = disturbed;
@@ -61,12 +61,18 @@ public final class Replanner {
         private static final long serialVersionUID = 1L;
 
         private final transient List<Integer> without;
+        private final transient SeasonProblem season;
 
-        NoRoom(List<Integer> without, List<String> operations) {
+        NoRoom(List<Integer> without, SeasonProblem season) {
             super("after this no plan is left, even if every date that has not begun may move. Without room: "
-                    + String.join("; ", operations.subList(0, Math.min(6, operations.size())))
-                    + ". Allow more overtime, a longer stay ashore, or turn a boat away.");
+                    + without.stream().limit(6).map(season::phrase).collect(Collectors.joining("; ")));
             this.without = List.copyOf(without);
+            this.season = season;
+        }
+
+        /** The season that has no plan: what has begun is nailed in it. */
+        public SeasonProblem season() {
+            return season;
         }
 
         /** Operations without room. */

@@ -6,60 +6,52 @@ import java.util.Locale;
 import java.util.stream.Collectors;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
-import sternwright.season.Visit;
+import sternwright.app.paper.Figures;
 import sternwright.season.dated.make.SeasonOfYard;
 import sternwright.season.relief.NoSeason;
-import sternwright.season.replan.Replanner;
 
 /** Says that there is no season, which demands clash and what would help; never a silent late boat. */
 final class ClashWords {
-    private static final int VISITS_NAMED = 8;
-
     private ClashWords() {}
 
     static BadInput of(NoSeason none, SeasonOfYard season) {
         List<Problem> problems = new ArrayList<>();
-        problems.add(new Problem(
-                "season",
-                0,
-                "",
-                "no plan keeps every demand: " + none.sentence() + " The smallest clash found, "
-                        + (none.proved() ? "proved" : "by search") + ": " + visits(none, season),
-                "",
-                none.reliefs().stream().anyMatch(NoSeason.Relief::enough)
-                        ? "Any one of the following is enough."
-                        : "None of what was tried is enough alone."));
-        for (NoSeason.Relief relief : none.reliefs()) {
-            if (relief.enough()) {
-                problems.add(new Problem("season", 0, "", "this is enough: " + words(relief, season), "", ""));
-            }
-        }
+        List<NoSeason.Relief> enough =
+                none.reliefs().stream().filter(NoSeason.Relief::enough).toList();
+        problems.add(said(
+                "no plan keeps every demand: " + none.sentence() + ", "
+                        + season.time().date(none.fromQ()) + " to "
+                        + season.time().date(none.endQ() - 1)
+                        + (none.proved()
+                                ? ". Proved: without any one of them the others can"
+                                : ". Found by search, not proved"),
+                enough.isEmpty()
+                        ? "None of what was tried is enough alone: " + tried(none, season) + "."
+                        : enough.size() == 1 ? "The following is enough." : "Any one of the following is enough."));
+        enough.forEach(relief -> problems.add(said("this is enough: " + words(relief, season), "")));
         return new BadInput(problems);
     }
 
-    private static String visits(NoSeason none, SeasonOfYard season) {
-        List<Integer> clash = none.clash();
-        String named = clash.stream()
-                .limit(VISITS_NAMED)
-                .map(v -> season.problem().visits().get(v))
-                .map((Visit v) -> v.boat() + " (" + v.name() + ")")
-                .collect(Collectors.joining(", "));
-        return clash.size() > VISITS_NAMED ? named + " and " + (clash.size() - VISITS_NAMED) + " more" : named;
+    private static Problem said(String found, String advice) {
+        return new Problem("season", 0, "", found, "", advice);
+    }
+
+    private static String tried(NoSeason none, SeasonOfYard season) {
+        return none.reliefs().stream().map(r -> words(r, season)).collect(Collectors.joining("; "));
     }
 
     private static String words(NoSeason.Relief relief, SeasonOfYard season) {
+        String weeks = relief.firstWeek() < 0
+                ? ""
+                : " from " + season.time().weekFrom(relief.firstWeek()) + " to "
+                        + season.time().weekTo(relief.lastWeek());
         double price = relief.points() * season.pointValue();
         return relief.sentence()
+                + weeks
                 + (price > 0
-                        ? String.format(
-                                Locale.ROOT,
-                                ", at most %.0f %s",
-                                price,
-                                season.request().yard().currency().getCurrencyCode())
+                        ? ", at most "
+                                + Figures.of(Locale.getDefault())
+                                        .about(price, season.request().yard().currency())
                         : "");
-    }
-
-    static BadInput of(Replanner.NoRoom none) {
-        return new BadInput(List.of(new Problem("season", 0, "", String.valueOf(none.getMessage()), "", "")));
     }
 }

@@ -27,7 +27,7 @@ public final class MoveVisit {
      * @param to the day asked for
      * @param after the season with it there; null if there is none
      * @param moves every operation that stands on another day than in the published plan, the asked one first, promised dates next
-     * @param price what it costs beside the season without it, in the yard's currency; negative where it saves
+     * @param price what it costs beside the published plan as it stands, in the yard's currency; negative where a saving was found
      * @param clash why there is no such season and what would help; empty if there is one
      */
     public record Moved(
@@ -65,7 +65,7 @@ public final class MoveVisit {
     /**
      * Sets an operation on a day and plans on. Nothing is written; {@link PublishSeason} does that with {@link #event}.
      *
-     * @param ask what is asked; its seconds are shared between the season with the move and the one without
+     * @param ask what is asked
      * @param name an operation of the published plan
      * @param to the day
      * @param onlooker sees the work and may stop it
@@ -78,9 +78,8 @@ public final class MoveVisit {
         List<SeasonEvent> events = new ArrayList<>(ask.events());
         events.add(event(name, to));
         try {
-            PlannedSeason after = PlanSeason.of(with(ask, events), onlooker);
-            PlannedSeason without = PlanSeason.of(with(ask, ask.events()), onlooker);
-            double price = after.dated().cost().total() - without.dated().cost().total();
+            PlannedSeason after = PlanSeason.of(onwards(ask, events), onlooker);
+            double price = after.dated().cost().total() - PlanSeason.standing(after, onwards(ask, ask.events()));
             return new Moved(name, was, to, after, moves(published, after, name), price, List.of());
         } catch (BadInput clash) {
             return new Moved(name, was, to, null, List.of(), 0, clash.problems());
@@ -114,7 +113,7 @@ public final class MoveVisit {
         return was;
     }
 
-    private static SeasonAsk with(SeasonAsk ask, List<SeasonEvent> events) {
+    private static SeasonAsk onwards(SeasonAsk ask, List<SeasonEvent> events) {
         return new SeasonAsk(
                 ask.shelf(),
                 ask.today(),
@@ -122,7 +121,7 @@ public final class MoveVisit {
                 ask.to(),
                 false,
                 events,
-                ask.seconds() / 2,
+                ask.seconds(),
                 ask.seed(),
                 ask.nanoClock());
     }

@@ -93,7 +93,23 @@ public final class PlanSeason {
      * @throws BadInput if there is no season with these dates
      */
     public static PlannedSeason with(PlannedSeason base, List<PromisedDate> fixed, SeasonAsk ask, Onlooker onlooker) {
-        return new PlanSeason(ask, onlooker, base, List.copyOf(fixed)).plan();
+        return new PlanSeason(ask, onlooker, base, List.copyOf(fixed), base.yard()).plan();
+    }
+
+    /**
+     * What the published plan costs as it stands, repaired where events leave no other way, without a search and without planning
+     * visits anew.
+     *
+     * @param like a season of the same yard and day, for its boats with their visits
+     * @param ask what is asked; its events have happened
+     * @return the cost in the yard's currency
+     * @throws BadInput if there is no season with these events
+     */
+    static double standing(PlannedSeason like, SeasonAsk ask) {
+        PlanSeason plan = new PlanSeason(ask, Onlooker.NOBODY, null, List.of(), like.yard());
+        List<Published> published = plan.known();
+        SeasonOfYard season = plan.season(like.season().request().boats(), published);
+        return plan.replanner(season, published).plan().cost().total() * season.pointValue();
     }
 
     /**
@@ -151,18 +167,7 @@ public final class PlanSeason {
                 .map(Published::plannedOn)
                 .min(Comparator.naturalOrder())
                 .orElse(ask.today());
-        onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
-        VisitsForSeason visits =
-                new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(files));
-        List<SeasonBoat> boats = visits.all();
-        remarks.addAll(visits.remarks());
-        SeasonRequest request = AfterEvents.of(request(boats, published), ask.events());
-        List<SeasonFault> faults = SeasonFaults.of(request);
-        if (!faults.isEmpty()) {
-            throw new BadInput(
-                    faults.stream().map(f -> FaultPlaces.problem(f, files)).toList());
-        }
-        SeasonOfYard season = SeasonOfYard.of(request);
+        SeasonOfYard season = season(boats(basis), published);
         onlooker.says("Placing " + season.problem().operations().size() + " operations of "
                 + season.problem().visits().size() + " visits ...");
         if (!kept.isEmpty()) {
@@ -172,6 +177,31 @@ public final class PlanSeason {
             }
         }
         return published.isEmpty() ? anew(season) : onFrom(season, published);
+    }
+
+    /** Boats with their visits: those of the season this one goes on from, or planned now. */
+    private List<SeasonBoat> boats(LocalDate basis) {
+        PlannedSeason standing = base;
+        if (standing != null) {
+            remarks.addAll(standing.remarks());
+            return standing.season().request().boats();
+        }
+        onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
+        VisitsForSeason visits =
+                new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(files));
+        List<SeasonBoat> boats = visits.all();
+        remarks.addAll(visits.remarks());
+        return boats;
+    }
+
+    private SeasonOfYard season(List<SeasonBoat> boats, List<Published> published) {
+        SeasonRequest request = AfterEvents.of(request(boats, published), ask.events());
+        List<SeasonFault> faults = SeasonFaults.of(request);
+        if (!faults.isEmpty()) {
+            throw new BadInput(
+                    faults.stream().map(f -> FaultPlaces.problem(f, files)).toList());
+        }
+        return SeasonOfYard.of(request);
     }
 
     /** The plan from which this one goes on; empty for a season planned anew. */
@@ -268,15 +298,17 @@ public final class PlanSeason {
                     season.problem(), budget, ask.seed(), new BoundShare(ask.nanoClock()), watch(season));
             return judged(season, answer);
         } catch (SeasonAnswer.NoPlan none) {
-            onlooker.says("There is no room for everything; looking for what clashes and what would help ...");
-            throw ClashWords.of(WhyNoSeason.of(season.problem(), none.operations(), ask.seed(), PROOF_SECONDS), season);
+            throw clash(season.problem(), none.operations(), season);
         }
     }
 
+    private BadInput clash(SeasonProblem problem, List<Integer> without, SeasonOfYard season) {
+        onlooker.says("There is no room for everything; looking for what clashes and what would help ...");
+        return ClashWords.of(WhyNoSeason.of(problem, without, ask.seed(), PROOF_SECONDS), season);
+    }
+
     private PlannedSeason onFrom(SeasonOfYard season, List<Published> published) {
-        int todayQ = season.time().quarterFrom(ask.today());
-        SeasonPlan old = new SeasonPlan(starts(season, published), new Cost(0, 0, 0, 0, 0, 0), "as published");
-        Replanner replanner = replanner(season, old, todayQ);
+        Replanner replanner = replanner(season, published);
         SeasonOfYard after = season.with(replanner.season());
         onlooker.goOn(0, replanner.plan().cost().total() * after.pointValue(), 0);
         SeasonAnswer answer = SeasonPlanner.goOn(
@@ -289,11 +321,12 @@ public final class PlanSeason {
         return judged(after, answer);
     }
 
-    private static Replanner replanner(SeasonOfYard season, SeasonPlan old, int todayQ) {
+    private Replanner replanner(SeasonOfYard season, List<Published> published) {
+        SeasonPlan old = new SeasonPlan(starts(season, published), new Cost(0, 0, 0, 0, 0, 0), "as published");
         try {
-            return new Replanner(season.problem(), old, todayQ, List.of());
+            return new Replanner(season.problem(), old, season.time().quarterFrom(ask.today()), List.of());
         } catch (Replanner.NoRoom none) {
-            throw ClashWords.of(none);
+            throw clash(none.season(), none.operations(), season);
         }
     }
 

@@ -77,7 +77,7 @@ public final class SeasonSheets {
                 Shapes.oneOf(OwnerDate.Kind.class),
                 OwnerDate::kind,
                 "out-from: the owner gives her up; afloat-by: wants her; part-in: a part arrives; ashore-since: stands"
-                        + " ashore; emergency: must come out");
+                        + " ashore; emergency: something is wrong with her, out at once or seen to where she stands");
         Field<OwnerDate, LocalDate> date = Field.required("date", Shapes.date(), OwnerDate::date, "the day");
         Field<OwnerDate, String> work = Field.or(
                 "work", Shapes.anyText(), "", OwnerDate::work, "for part-in the id of the rule that waits for it");

@@ -87,7 +87,7 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale) {
                 title,
                 names.framed(0, LABELS, height, LABELS, title + ": names"),
                 chart.framed(LABELS, right, height, right, title),
-                whole.framed(0, LABELS + right, height, SHEET, title));
+                whole.printed(LABELS + right, height, SHEET, title));
     }
 
     private TimeScale scale() {

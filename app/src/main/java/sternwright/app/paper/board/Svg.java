@@ -1,10 +1,17 @@
 package sternwright.app.paper.board;
 
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
 import java.util.Locale;
 
-/** Text of a drawing while it is written. */
+/** A drawing while it is made: shapes, and words on top of them. */
 final class Svg {
     private final StringBuilder text = new StringBuilder(1 << 14);
+    private final List<Label> labels = new ArrayList<>();
+
+    /** Words at a place: the left end, or the middle, of their base line. */
+    private record Label(double x, double y, String cssClass, String look, String words) {}
 
     /** A shape or line without words. */
     Svg shape(String name, String cssClass, String look, Object... attributes) {
@@ -25,16 +32,14 @@ final class Svg {
 
     /** Words. */
     Svg words(double x, double y, String cssClass, String look, String words) {
-        open("text", cssClass, look, "x", x, "y", y)
-                .append('>')
-                .append(escaped(words))
-                .append("</text>");
+        labels.add(new Label(x, y, cssClass, look, words));
         return this;
     }
 
     /** What another drawing holds. */
     Svg raw(Svg other) {
         text.append(other.text);
+        labels.addAll(other.labels);
         return this;
     }
 
@@ -69,10 +74,51 @@ final class Svg {
 
     /** The drawing so far, in a frame of a size. */
     String framed(double x, double width, double height, double shownWidth, String label) {
+        StringBuilder shapes = new StringBuilder(text);
+        for (Label l : labels) {
+            shapes.append(String.format(
+                    Locale.ROOT,
+                    "<text class=\"%s\" %s x=\"%.1f\" y=\"%.1f\">%s</text>",
+                    l.cssClass,
+                    l.look,
+                    l.x,
+                    l.y,
+                    escaped(l.words)));
+        }
+        return frame(x, width, height, shownWidth, label, shapes);
+    }
+
+    /**
+     * The same for paper. The layout engine draws words in a drawing as outlines, which nobody can search, copy or have read aloud:
+     * so the shapes are the drawing and the words stand over it as text of the page, row by row.
+     */
+    String printed(double width, double height, double shownWidth, String label) {
+        double scale = shownWidth / width;
+        StringBuilder page = new StringBuilder(text.length() + 120 * labels.size());
+        page.append(String.format(
+                Locale.ROOT,
+                "<div class=\"drawn\" style=\"width:%.1fpx;height:%.1fpx\">%s",
+                shownWidth,
+                height * scale,
+                frame(0, width, height, shownWidth, label, text)));
+        labels.stream()
+                .sorted(Comparator.comparingDouble(Label::y).thenComparingDouble(Label::x))
+                .forEach(l -> page.append(String.format(
+                        Locale.ROOT,
+                        "<span class=\"%s\" style=\"left:%.1fpx;top:%.1fpx\">%s</span>",
+                        l.cssClass,
+                        l.x * scale,
+                        l.y * scale,
+                        escaped(l.words))));
+        return page.append("</div>").toString();
+    }
+
+    private static String frame(
+            double x, double width, double height, double shownWidth, String label, CharSequence shapes) {
         return String.format(
                 Locale.ROOT,
                 "<svg xmlns=\"http://www.w3.org/2000/svg\" role=\"img\" aria-label=\"%s\" alt=\"%s\" viewBox=\"%.0f 0 %.0f %.0f\""
-                        + " width=\"%.0f\" height=\"%.0f\" font-family=\"SourceSerifDrawing, 'Source Serif 4'\">%s</svg>",
+                        + " width=\"%.0f\" height=\"%.0f\" font-family=\"'Source Serif 4'\">%s</svg>",
                 escaped(label),
                 escaped(label),
                 x,
@@ -80,6 +126,6 @@ final class Svg {
                 height,
                 shownWidth,
                 height * shownWidth / width,
-                text);
+                shapes);
     }
 }

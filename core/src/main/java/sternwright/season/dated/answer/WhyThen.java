@@ -195,6 +195,11 @@ final class WhyThen {
         if (o.days() >= 0 && !water(o, day)) {
             return "there is not water enough on the promised day";
         }
+        if (o.due().latePerQ() > 0
+                && last + o.lengthQ() > o.due().byQ()
+                && plan.startQ().get(i) < day) {
+            return "it is wanted earlier: " + season.meanings().get(i).dueWords();
+        }
         Optional<Lag> waits = before.getOrDefault(i, List.of()).stream()
                 .filter(l -> plan.startQ().get(l.before()) + l.minQ() > last)
                 .findFirst();

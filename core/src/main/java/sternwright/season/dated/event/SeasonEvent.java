@@ -50,7 +50,7 @@ public sealed interface SeasonEvent {
     }
 
     /**
-     * A boat must come out at once.
+     * Something is wrong with a boat: she must come out at once, or be seen to where she stands.
      *
      * @param boat id of the boat
      * @param from first day
@@ -58,7 +58,7 @@ public sealed interface SeasonEvent {
     record Emergency(String boat, LocalDate from) implements SeasonEvent {
         @Override
         public String words() {
-            return boat + " must come out from " + from;
+            return boat + " is an emergency from " + from;
         }
     }
 

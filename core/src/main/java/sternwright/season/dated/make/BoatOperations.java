@@ -6,7 +6,6 @@ import java.util.List;
 import sternwright.boat.Winter;
 import sternwright.season.Due;
 import sternwright.season.Operation;
-import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.SeasonBoat;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
@@ -42,8 +41,8 @@ final class BoatOperations {
     record Ends(List<Integer> first, List<Integer> last) {}
 
     void all() {
-        make.request.dates(boat.boat().id(), OwnerDate.Kind.EMERGENCY).forEach(d -> {
-            Ends emergency = stays.emergency(d.date());
+        new Emergencies(make, boat.boat(), winter).afloat().forEach(day -> {
+            Ends emergency = stays.emergency(day);
             then(emergency);
             emergencies.addAll(emergency.first);
         });

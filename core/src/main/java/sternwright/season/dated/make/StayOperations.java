@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sternwright.boat.Boat;
 import sternwright.season.Due;
@@ -17,17 +18,14 @@ import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.Step;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
-import sternwright.yard.WinterStay;
 
 /** Visits to boats ashore: lift, wash and inspect, works, launch, and afloat again what wants her afloat. */
 final class StayOperations {
-    private static final int EMERGENCY_WORK_QUARTERS = 4;
-    private static final int EMERGENCY_DAYS = 4;
-
     private final OperationMaker make;
     private final SeasonBoat visits;
     private final Boat boat;
     private final Winterings winter;
+    private final Emergencies emergencies;
     private final AfterLaunch afterLaunch;
 
     StayOperations(OperationMaker make, SeasonBoat visits, Winterings winter) {
@@ -35,6 +33,7 @@ final class StayOperations {
         this.visits = visits;
         this.boat = visits.boat();
         this.winter = winter;
+        emergencies = new Emergencies(make, boat, winter);
         afterLaunch = new AfterLaunch(make, boat);
     }
 
@@ -46,15 +45,12 @@ final class StayOperations {
 
     /** Lifted in autumn, or standing ashore already; launched in spring. */
     BoatOperations.Ends winter(List<PlannedVisit> autumn, List<PlannedVisit> spring) {
-        int visit = make.lean.visit(boat.id(), boat.name(), "winter ashore " + winter.years());
+        int visit = make.lean.visit(boat.id(), boat.name(), emergencies.winterVisit());
         int first = make.lean.half(visit, "lay-up");
         int second = make.lean.half(visit, "recommission");
-        boolean stands = new WinterStay(make.request.yard().season()).hauledBefore(make.request.from())
-                || make.request
-                        .date(boat.id(), OwnerDate.Kind.ASHORE_SINCE)
-                        .filter(d -> !d.isAfter(make.request.from()))
-                        .isPresent();
-        List<Integer> out = stands ? List.of(make.stands(boat, first)) : out(first, liftFrom(autumn), layUpEnd());
+        List<Integer> out = winter.stands(make.request, boat.id())
+                ? List.of(make.stands(boat, first))
+                : winterOut(first, liftFrom(autumn));
         List<Integer> early = new ArrayList<>();
         autumn.forEach(v -> early.addAll(works(v, first, Step.LAY_UP, 0, v.to())));
         LocalDate wanted =
@@ -67,14 +63,27 @@ final class StayOperations {
                 .forEach(v -> late.addAll(works(v, second, Step.RECOMMISSION, earliestWork, null)));
         int launch = launch(second, earliestLaunch, wanted);
         chain(out, early, late, launch);
+        List<Integer> works = new ArrayList<>(early);
+        works.addAll(late);
+        emergencies.worksIn(visit, out.get(out.size() - 1), works, launch);
         make.lean.stays.add(new Stay(out.get(0), launch, placeClass()));
         List<PlannedVisit> wet =
                 spring.stream().filter(v -> v.place() != Place.ASHORE).toList();
         return new BoatOperations.Ends(List.of(out.get(0)), afterLaunch.all(wet, second, launch));
     }
 
-    private @Nullable LocalDate layUpEnd() {
-        return winter.layUp().to();
+    /** Out for the winter by the end of lay-up, or at once where something is wrong with her. */
+    private List<Integer> winterOut(int half, int fromQ) {
+        Optional<LocalDate> urgent =
+                emergencies.during(emergencies.winterVisit()).stream().findFirst();
+        LocalDate end = winter.layUp().to();
+        return urgent.isPresent()
+                ? out(
+                        half,
+                        Math.min(fromQ, make.quarterFrom(urgent.get())),
+                        emergencies.atOnce(urgent.get()),
+                        "emergency, out of the water at once")
+                : out(half, fromQ, make.by(end), "lay-up ends on " + end);
     }
 
     private int liftFrom(List<PlannedVisit> autumn) {
@@ -88,9 +97,7 @@ final class StayOperations {
     }
 
     /** Lift and wash; the lift is the first. */
-    private List<Integer> out(int half, int fromQ, @Nullable LocalDate by) {
-        Due due = by == null ? Due.NONE : make.by(by);
-        String words = by == null ? "" : "lay-up ends on " + by;
+    private List<Integer> out(int half, int fromQ, Due due, String words) {
         int lift = make.hoist(boat, draft(half, Step.LIFT, 1, fromQ, due, words), way());
         Set<String> skills = make.times().washSkills();
         double minutes = make.times().washMinutes();
@@ -169,13 +176,13 @@ final class StayOperations {
         int at = make.lean.visit(boat.id(), boat.name(), "ashore " + BoatOperations.month(visit.from()));
         int half = make.lean.half(at, "visit ashore");
         int from = make.quarterFrom(visit.from());
-        List<Integer> out = out(half, from, null);
+        List<Integer> out = out(half, from, Due.NONE, "");
         List<Integer> works = works(visit, half, Step.WORK, from, null);
         List<Integer> dry = works.stream().filter(this::ashore).toList();
         List<Integer> wet = works.stream().filter(w -> !ashore(w)).toList();
         int launch =
                 make.hoist(boat, draft(half, Step.LAUNCH, 1, from, make.by(visit.to()), "due by " + visit.to()), way());
-        return ashoreOnly(out, dry, wet, launch);
+        return ashoreOnly(at, out, dry, wet, launch);
     }
 
     private boolean ashore(int operation) {
@@ -183,9 +190,11 @@ final class StayOperations {
         return step != Step.SETTLED && step != Step.TRIAL;
     }
 
-    private BoatOperations.Ends ashoreOnly(List<Integer> out, List<Integer> dry, List<Integer> wet, int launch) {
+    private BoatOperations.Ends ashoreOnly(
+            int visit, List<Integer> out, List<Integer> dry, List<Integer> wet, int launch) {
         chain(out, dry, List.of(), launch);
-        int work = dry.stream()
+        List<Integer> urgent = emergencies.worksIn(visit, out.get(out.size() - 1), dry, launch);
+        int work = Stream.concat(dry.stream(), urgent.stream())
                 .mapToInt(i -> make.lean.operations.get(i).lengthQ())
                 .sum();
         int most = work + make.times().shortStayDays() * QUARTERS_PER_DAY;
@@ -199,17 +208,12 @@ final class StayOperations {
         int at = make.lean.visit(boat.id(), boat.name(), "emergency " + on);
         int half = make.lean.half(at, "emergency");
         int from = make.quarterFrom(on);
-        List<Integer> out = out(half, from, null);
-        var draft = new OperationMaker.Draft(
-                half, Step.WORK, "emergency work", EMERGENCY_WORK_QUARTERS, from, Due.NONE, "");
-        Set<String> skills = make.kinds.anyone(Set.of("mechanical")) ? Set.of("mechanical") : Set.of();
-        double minutes = make.time.hoursADay() * 60;
-        List<Integer> work = List.of(make.work(boat, draft, List.of(), minutes, skills));
-        int by = from + EMERGENCY_DAYS * QUARTERS_PER_DAY;
+        List<Integer> out = out(half, from, Due.NONE, "");
+        int work = emergencies.work(half, on, Due.NONE, "");
         int launch = make.hoist(
                 boat,
-                draft(half, Step.LAUNCH, 1, from, make.urgent(by), "emergency: afloat again in four days"),
+                draft(half, Step.LAUNCH, 1, from, emergencies.soon(on), "emergency, afloat again in four days"),
                 way());
-        return ashoreOnly(out, work, List.of(), launch);
+        return ashoreOnly(at, out, List.of(work), List.of(), launch);
     }
 }

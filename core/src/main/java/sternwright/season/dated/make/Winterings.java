@@ -4,7 +4,10 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.time.temporal.ChronoUnit;
 import org.jspecify.annotations.Nullable;
+import sternwright.season.dated.OwnerDate;
+import sternwright.season.dated.SeasonRequest;
 import sternwright.yard.SeasonDates;
+import sternwright.yard.WinterStay;
 
 /**
  * The winter of a season: its lay-up, its recommission, and which of its visits belongs to which.
@@ -55,6 +58,14 @@ record Winterings(SeasonDates.Window layUp, SeasonDates.Window recommission, boo
         LocalDate begin = ahead ? layUp.from() : recommission.from().minusMonths(6);
         LocalDate frost = firstFrost.atYear(begin.getYear());
         return frost.isBefore(begin) ? firstFrost.atYear(begin.getYear() + 1) : frost;
+    }
+
+    /** Whether a boat that winters ashore stands there when the season begins. */
+    boolean stands(SeasonRequest request, String boatId) {
+        return new WinterStay(request.yard().season()).hauledBefore(request.from())
+                || request.date(boatId, OwnerDate.Kind.ASHORE_SINCE)
+                        .filter(d -> !d.isAfter(request.from()))
+                        .isPresent();
     }
 
     /** What visits of the winter are called after. */
