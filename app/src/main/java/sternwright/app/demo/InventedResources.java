@@ -28,12 +28,12 @@ import sternwright.yard.resource.StayTimes;
 import sternwright.yard.resource.TidalDock;
 
 /**
- * Hoists, places, people and owners' dates of an invented yard, in proportion to its boats: for 300 boats two hoists, twenty-six people, and
+ * Hoists, places, people and owners' dates of an invented yard, in proportion to its boats: for 300 boats two hoists, twenty people, and
  * as many places as boats that winter ashore and a few more. Each person is away two weeks in winter and one week at any time.
  */
 final class InventedResources {
     private static final double BOATS_OF_A_SMALL_YARD = 300;
-    private static final int PEOPLE = 26;
+    private static final int PEOPLE = 20;
     private static final int FEWEST_PEOPLE = 4;
     private static final double SHARE_ON_SHORT_STAYS = 0.35;
     private static final double SHARE_WITH_A_DATE = 0.9;

@@ -102,6 +102,36 @@ public final class SeasonFolder {
     }
 
     /**
+     * Everything that is wrong with what is said of the season, the published plan and agreed visits included. A yard that plans no season
+     * may have none of these texts.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param latest the last day on which anything can have happened
+     * @param yard what the yard's other texts say, whose boats, parts and rules are asked for; null if they are wrong themselves
+     * @return every problem of every text; empty if all is right
+     */
+    public static List<Problem> problems(Shelf shelf, LocalDate latest, @Nullable YardFiles yard) {
+        SeasonFolder folder = new SeasonFolder(FolderLayout.of(shelf), latest);
+        Resources resources = folder.layout.holds(RESOURCES) ? folder.resources() : null;
+        List<Sheet.Row<Away>> away = folder.rows(AWAY, SeasonSheets.AWAY);
+        if (resources != null) {
+            away.forEach(a -> folder.known(a, resources));
+        }
+        folder.rows(TIDES, SeasonSheets.TIDES);
+        folder.rows(PLAN, SeasonSheets.PLAN);
+        List<Sheet.Row<OwnerDate>> dates = folder.rows(DATES, SeasonSheets.DATES);
+        List<Sheet.Row<PromisedDate>> promises = folder.rows(PROMISES, SeasonSheets.PROMISES);
+        List<Sheet.Row<AgreedWork>> agreed = folder.rows(AGREED, AgreedSheet.AGREED);
+        if (yard != null) {
+            SeasonReferences references = new SeasonReferences(yard, folder.problems);
+            references.dates(dates);
+            references.promises(promises);
+            references.agreed(agreed);
+        }
+        return folder.problems.inOrder();
+    }
+
+    /**
      * Who is away and which hoist is down, as it is written down.
      *
      * @param shelf where the yard's texts are kept

@@ -10,6 +10,8 @@ public enum Step {
     WASH("wash and inspect"),
     /** Works of the lay-up. */
     LAY_UP("lay-up"),
+    /** Works ashore that may be done at any time of the winter. */
+    WINTER("winter work"),
     /** Works of the recommission. */
     RECOMMISSION("recommission"),
     /** Other works. */

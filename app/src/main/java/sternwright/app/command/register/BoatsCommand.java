@@ -8,8 +8,8 @@ import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.Json;
 import sternwright.app.command.text.TextTable;
-import sternwright.app.desk.register.CheckYard;
 import sternwright.app.files.YardFiles;
+import sternwright.app.files.YardFolder;
 import sternwright.app.files.shape.Shapes;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
@@ -19,7 +19,7 @@ import sternwright.boat.Boat;
 public final class BoatsCommand extends Deed {
     @Override
     public Integer call() {
-        YardFiles files = CheckYard.check(program().shelf(), program().latest());
+        YardFiles files = YardFolder.all(program().shelf(), program().latest());
         if (program().json()) {
             Json.print(files.boats().values(), out());
             return ExitStatus.DONE;

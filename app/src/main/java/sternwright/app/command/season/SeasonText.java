@@ -6,9 +6,13 @@ import java.time.LocalDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.temporal.ChronoUnit;
 import java.time.temporal.TemporalAccessor;
+import java.util.Comparator;
 import java.util.Currency;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.TextTable;
@@ -72,17 +76,28 @@ public final class SeasonText {
                 + Counted.of(season.operations().size(), "operation") + ". Proved by both judges.");
     }
 
+    /** One line a boat, her worst operation; the list of operations has the others. */
     private void stands(State state, String title) {
-        List<DatedOperation> standing =
-                season.operations().stream().filter(o -> o.state() == state).toList();
-        if (standing.isEmpty()) {
+        Map<String, List<DatedOperation>> byBoat = season.operations().stream()
+                .filter(o -> o.state() == state)
+                .collect(Collectors.groupingBy(o -> o.meaning().boatId(), LinkedHashMap::new, Collectors.toList()));
+        if (byBoat.isEmpty()) {
             return;
         }
         out.println();
         out.println(title);
         TextTable table = new TextTable("boat", "operation", "date", "why");
-        standing.forEach(o ->
-                table.row(o.meaning().boatName(), o.meaning().operation(), day(o.from()), figures.dated(o.reason())));
+        for (List<DatedOperation> operations : byBoat.values()) {
+            DatedOperation worst = operations.stream()
+                    .max(Comparator.comparingInt(DatedOperation::daysLate))
+                    .orElseThrow();
+            int others = operations.size() - 1;
+            table.row(
+                    worst.meaning().boatName(),
+                    worst.meaning().operation() + (others == 0 ? "" : " and " + others + " more"),
+                    day(worst.from()),
+                    figures.dated(worst.reason()));
+        }
         table.print(out);
     }
 
@@ -194,7 +209,7 @@ public final class SeasonText {
 
     /** Two plans side by side: every operation that is on another day, or only in one of them. */
     void compare(List<Published> other, String name) {
-        java.util.Map<Object, Published> before = new java.util.LinkedHashMap<>();
+        Map<Object, Published> before = new LinkedHashMap<>();
         other.forEach(p -> before.put(p.name(), p));
         TextTable table = new TextTable("boat", "visit", "operation", name, "this plan", "why");
         int same = 0;

@@ -1,11 +1,14 @@
 package sternwright.app.desk.register;
 
 import java.time.LocalDate;
+import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
+import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problems;
 import sternwright.app.files.shelf.Shelf;
 
-/** Reads a whole yard to find everything that is wrong with it. */
+/** Reads a whole yard, its season included, to find everything that is wrong with it. */
 public final class CheckYard {
     private CheckYard() {}
 
@@ -18,6 +21,17 @@ public final class CheckYard {
      * @throws sternwright.app.files.problem.BadInput with every problem of every file
      */
     public static YardFiles check(Shelf shelf, LocalDate latest) {
-        return YardFolder.all(shelf, latest);
+        Problems problems = new Problems();
+        YardFiles yard = null;
+        try {
+            yard = YardFolder.all(shelf, latest);
+        } catch (BadInput wrong) {
+            problems.noteAll(wrong.problems());
+        }
+        problems.noteAll(SeasonFolder.problems(shelf, latest, yard));
+        if (yard == null || !problems.none()) {
+            throw new BadInput(problems.inOrder());
+        }
+        return yard;
     }
 }

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import sternwright.season.Axis;
 import sternwright.season.Due;
@@ -167,10 +168,16 @@ final class WhyThen {
         if (o.days() >= 0 && !water(o, start - axis.quartersPerDay())) {
             return "has not water enough the days before";
         }
-        if (start > 0 && !rota.couldBegin(i, start - 1)) {
+        if (fullTheDayBefore(i, start)) {
             return "waits: " + full(o) + " until then";
         }
         return "would cost more elsewhere if it were earlier";
+    }
+
+    /** Whether it could have begun in no quarter of the working day before. */
+    private boolean fullTheDayBefore(int i, int start) {
+        int from = Math.max(problem.operations().get(i).earliestQ(), start - axis.quartersPerDay());
+        return start > from && IntStream.range(from, start).noneMatch(q -> rota.couldBegin(i, q));
     }
 
     private String full(Operation o) {

@@ -51,10 +51,9 @@ final class StayOperations {
         List<Integer> out = winter.stands(make.request, boat.id())
                 ? List.of(make.stands(boat, first))
                 : winterOut(first, liftFrom(autumn));
-        List<Integer> early = new ArrayList<>();
-        autumn.forEach(v -> early.addAll(works(v, first, Step.LAY_UP, 0, v.to())));
         LocalDate wanted =
                 make.request.date(boat.id(), OwnerDate.Kind.AFLOAT_BY).orElse(null);
+        List<Integer> early = early(visit, first, autumn, wanted);
         int earliestLaunch = earliestLaunch(wanted);
         int earliestWork = Math.max(0, earliestLaunch - make.times().beforeLaunchDays() * QUARTERS_PER_DAY);
         List<Integer> late = new ArrayList<>();
@@ -70,6 +69,38 @@ final class StayOperations {
         List<PlannedVisit> wet =
                 spring.stream().filter(v -> v.place() != Place.ASHORE).toList();
         return new BoatOperations.Ends(List.of(out.get(0)), afterLaunch.all(wet, second, launch));
+    }
+
+    /** First what belongs to the lay-up, then what has time until the recommission. */
+    private List<Integer> early(int visit, int half, List<PlannedVisit> autumn, @Nullable LocalDate wanted) {
+        List<Integer> layUp = new ArrayList<>();
+        List<Integer> later = new ArrayList<>();
+        int winterHalf = -1;
+        LocalDate begins = winter.recommission().from();
+        LocalDate before = wanted != null && wanted.isBefore(begins) ? wanted : begins.minusDays(1);
+        for (PlannedVisit v : autumn) {
+            for (WorkGroup group : WorkGroup.of(v, Step.WINTER)) {
+                if (group.step() == Step.WINTER) {
+                    winterHalf = winterHalf < 0 ? make.lean.half(visit, Step.WINTER.words()) : winterHalf;
+                    later.add(work(group, winterHalf, 0, before, "to be done by "));
+                } else {
+                    layUp.add(work(group, half, 0, layUpBy(v), "due by "));
+                }
+            }
+        }
+        layUp.addAll(later);
+        return layUp;
+    }
+
+    /** The last day of the visit, but never so soon after the owner has given her up that nobody could keep it. */
+    private LocalDate layUpBy(PlannedVisit visit) {
+        LocalDate end = winter.layUp().to();
+        return make.request
+                .date(boat.id(), OwnerDate.Kind.OUT_FROM)
+                .map(out -> make.time.date(make.quarterFrom(out) + make.times().shortStayDays() * QUARTERS_PER_DAY))
+                .map(soon -> soon.isBefore(end) ? soon : end)
+                .filter(visit.to()::isBefore)
+                .orElse(visit.to());
     }
 
     /** Out for the winter by the end of lay-up, or at once where something is wrong with her. */
@@ -118,17 +149,22 @@ final class StayOperations {
     private List<Integer> works(PlannedVisit visit, int half, Step usual, int fromQ, @Nullable LocalDate by) {
         List<Integer> operations = new ArrayList<>();
         for (WorkGroup group : WorkGroup.of(visit, usual)) {
-            LocalDate frost = group.frost() ? winter.frost(visits.berth().firstFrost()) : null;
-            Due due = frost != null ? make.frost(frost) : by != null ? make.by(by) : Due.NONE;
-            String words = frost != null
-                    ? "first frost at " + visits.berth().name() + " on " + frost
-                    : by != null ? "due by " + by : "";
-            int from = Math.max(fromQ, PartsWaitedFor.earliest(make, boat.id(), group));
-            var draft = new OperationMaker.Draft(
-                    half, group.step(), group.operation(), make.time.quarters(group.minutes()), from, due, words);
-            operations.add(make.work(boat, draft, group.works(), group.minutes(), group.skills()));
+            operations.add(work(group, half, fromQ, by, "due by "));
         }
         return operations;
+    }
+
+    /** A group of works: by its frost if it has one, else by a day. */
+    private int work(WorkGroup group, int half, int fromQ, @Nullable LocalDate by, String byWords) {
+        LocalDate frost = group.frost() ? winter.frost(visits.berth().firstFrost()) : null;
+        Due due = frost != null ? make.frost(frost) : by != null ? make.by(by) : Due.NONE;
+        String words = frost != null
+                ? "first frost at " + visits.berth().name() + " on " + frost
+                : by != null ? byWords + by : "";
+        int from = Math.max(fromQ, PartsWaitedFor.earliest(make, boat.id(), group));
+        var draft = new OperationMaker.Draft(
+                half, group.step(), group.operation(), make.time.quarters(group.minutes()), from, due, words);
+        return make.work(boat, draft, group.works(), group.minutes(), group.skills());
     }
 
     private int earliestLaunch(@Nullable LocalDate wanted) {

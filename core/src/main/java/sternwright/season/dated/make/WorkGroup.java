@@ -25,6 +25,9 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
     /** Tag of a rule whose work wants the boat afloat and settled. */
     static final String SETTLED = "settled-afloat";
 
+    /** Tag of a rule whose work has time until the recommission on a boat that stands ashore for the winter. */
+    static final String WINTER_WORK = "winter-work";
+
     /** Longer groups are divided between works, so that others can take a part or it can be done on another day: two days. */
     private static final double LONGEST_MINUTES = 960;
 
@@ -53,7 +56,7 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
      * The works of a visit by step and skill, what protects from frost first.
      *
      * @param visit the visit
-     * @param usual the step of works that are nothing special
+     * @param usual the step of works that are nothing special; {@link Step#WINTER} for a winter ashore, of which what cannot wait is lay-up
      */
     static List<WorkGroup> of(PlannedVisit visit, Step usual) {
         double working =
@@ -91,6 +94,9 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
     private static Step step(Rule rule, Step usual) {
         if (rule.place() == Place.AFLOAT && rule.tags().contains(SETTLED)) {
             return Step.SETTLED;
+        }
+        if (usual == Step.WINTER) {
+            return rule.tags().contains(WINTER_WORK) ? Step.WINTER : Step.LAY_UP;
         }
         boolean trial = rule.place() == Place.AFLOAT && rule.interval().occasion() == Occasion.EVERY_RECOMMISSION;
         return trial ? Step.TRIAL : usual;
