@@ -15,12 +15,16 @@ import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.desk.recording.ReadMeter;
 import sternwright.app.desk.recording.RecordWork;
+import sternwright.app.desk.recording.StrikeEntry;
 import sternwright.app.desk.recording.TypedWork;
 import sternwright.app.files.problem.BadInput;
 import sternwright.history.MeterReading;
+import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
+import sternwright.history.Strike;
+import sternwright.history.StruckEntry;
 
-/** Work that was done and hours that were read. */
+/** Work that was done, hours that were read, and wrong lines that are struck. */
 @RestController
 @RolesAllowed({"MANAGER", "OFFICE", "TECHNICIAN"})
 public class WorkApi {
@@ -134,6 +138,51 @@ public class WorkApi {
                 id,
                 "work.recorded",
                 RecordWork.record(asked.shelf(), boat, work, today, today, Boolean.TRUE.equals(said.asRead())));
+    }
+
+    /**
+     * A line of history to strike.
+     *
+     * @param rule id of its rule, or what happened
+     * @param date its day
+     * @param part installation/part, where several lines could be meant
+     * @param outcome done, seen, refused or happened, where several lines could be meant
+     * @param hours its engine hours, where several lines could be meant
+     * @param why what is wrong with it
+     */
+    public record Wrong(
+            @Nullable String rule,
+            @Nullable LocalDate date,
+            @Nullable String part,
+            @Nullable Outcome outcome,
+            @Nullable Double hours,
+            @Nullable String why) {
+        boolean means(ServiceEntry e) {
+            return e.ruleId().equals(rule)
+                    && e.date().equals(date)
+                    && (part == null || e.part().toString().equals(part))
+                    && (outcome == null || e.outcome() == outcome)
+                    && (hours == null || hours.equals(e.hours()));
+        }
+    }
+
+    /** Strikes a wrong line of the history; it stays to be seen and counts no more. */
+    @PostMapping("/api/boats/{id}/history/strike")
+    @RolesAllowed({"MANAGER", "OFFICE"})
+    StruckEntry strike(@PathVariable("id") String id, @RequestBody Wrong said) throws IOException {
+        String boat = asked.boat(id).id();
+        String why = Objects.requireNonNullElse(said.why(), "");
+        if (said.rule() == null || said.date() == null || why.isBlank()) {
+            throw BadInput.of("body", "rule, date or why is missing", "all three", "");
+        }
+        LocalDate today = asked.yard().today();
+        Strike strike = new Strike(today, Asked.person().fullName(), why.strip());
+        StruckEntry struck = StrikeEntry.strike(asked.shelf(), boat, said::means, strike, today)
+                .struck();
+        asked.yard().changed();
+        ServiceEntry e = struck.entry();
+        audit.note("history.struck", id, e.date() + " " + e.part() + " " + e.ruleId() + ": " + strike.why());
+        return struck;
     }
 
     private Written written(String id, String deed, RecordWork.Recorded recorded) {

@@ -25,6 +25,7 @@ import sternwright.app.command.protect.CircuitCommand;
 import sternwright.app.command.protect.ProtectCommand;
 import sternwright.app.command.recording.HoursCommand;
 import sternwright.app.command.recording.RecordCommand;
+import sternwright.app.command.recording.StrikeCommand;
 import sternwright.app.command.register.BoatsCommand;
 import sternwright.app.command.register.CheckCommand;
 import sternwright.app.command.register.NewCommand;
@@ -88,6 +89,7 @@ public final class CommandProgram {
         commands.put("serve", () -> new ServeCommand(pages));
         commands.put("new", NewCommand::new);
         commands.put("record", RecordCommand::new);
+        commands.put("strike", StrikeCommand::new);
         commands.put("hours", HoursCommand::new);
         commands.put("import", ImportCommand::new);
         commands.put("export", ExportCommand::new);

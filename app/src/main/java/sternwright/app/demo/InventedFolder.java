@@ -107,7 +107,7 @@ public final class InventedFolder {
         for (Boat boat : made.boats()) {
             files.put(FolderLayout.boat(boat.id()), boatText(boat));
             BoatHistory history = Objects.requireNonNull(made.histories().get(boat.id()));
-            files.put(FolderLayout.history(boat.id()), HistorySheet.ONE_BOAT.write(history.entries()));
+            files.put(FolderLayout.history(boat.id()), HistorySheet.ONE_BOAT.write(history.lines()));
             files.put(FolderLayout.hours(boat.id()), HoursSheet.ONE_BOAT.write(history.meter()));
         }
     }

@@ -22,11 +22,13 @@ import sternwright.boat.Installation;
 import sternwright.boat.Part;
 import sternwright.boat.PartCatalogue;
 import sternwright.boat.PartRef;
+import sternwright.history.HistoryLine;
 import sternwright.history.MeterReading;
 import sternwright.history.MeterRemark;
 import sternwright.history.Outcome;
 import sternwright.history.RunningHours;
 import sternwright.history.ServiceEntry;
+import sternwright.history.StruckLines;
 import sternwright.protection.metal.Metal;
 import sternwright.protection.metal.MetalCatalogue;
 import sternwright.service.Programme;
@@ -164,12 +166,18 @@ final class BoatCheck {
     }
 
     /** Lines of history and hours that no rule, part or engine answers to; they are kept and said. */
-    List<Problem> history(Boat boat, List<Sheet.Row<ServiceEntry>> entries, List<Sheet.Row<MeterReading>> hours) {
+    List<Problem> history(Boat boat, List<Sheet.Row<HistoryLine>> lines, List<Sheet.Row<MeterReading>> hours) {
         List<Problem> remarks = new ArrayList<>();
         Set<String> refs = refs(boat);
         String history = FolderLayout.history(boat.id());
-        for (Sheet.Row<ServiceEntry> row : entries) {
-            ServiceEntry e = row.value();
+        List<HistoryLine> stray =
+                StruckLines.of(lines.stream().map(Sheet.Row::value).toList()).stray();
+        for (Sheet.Row<HistoryLine> row : lines) {
+            if (row.value().strike() != null) {
+                strays(history, row, stray, remarks);
+                continue;
+            }
+            ServiceEntry e = row.value().entry();
             if (!refs.contains(e.part().toString())) {
                 remarks.add(unknown(history, row.line(), "part", e.part().toString(), "part of this boat", refs));
             }
@@ -188,6 +196,20 @@ final class BoatCheck {
         }
         engines.forEach(e -> remarks.addAll(meter(meter, e, hours)));
         return remarks;
+    }
+
+    /** A strike that strikes nothing changes nothing; whoever wrote it should know. */
+    private static void strays(
+            String file, Sheet.Row<HistoryLine> row, List<HistoryLine> stray, List<Problem> remarks) {
+        if (stray.contains(row.value())) {
+            remarks.add(new Problem(
+                    file,
+                    row.line(),
+                    "struck-on",
+                    "no line above says the same, so nothing is struck",
+                    "",
+                    "Repeat the wrong line in all its columns."));
+        }
     }
 
     /** Readings of one engine's meter that are passed over or taken for a new meter. */

@@ -16,8 +16,8 @@ import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.boat.Boat;
 import sternwright.history.BoatHistory;
+import sternwright.history.HistoryLine;
 import sternwright.history.MeterReading;
-import sternwright.history.ServiceEntry;
 
 /**
  * What the files of one boat say.
@@ -40,7 +40,7 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
         if (read != null) {
             found.addAll(check.problems(file, id, read));
         }
-        List<Sheet.Row<ServiceEntry>> entries =
+        List<Sheet.Row<HistoryLine>> lines =
                 rows(layout, FolderLayout.history(id), HistorySheet.ONE_BOAT, latest, problems);
         List<Sheet.Row<MeterReading>> hours =
                 rows(layout, FolderLayout.hours(id), HoursSheet.ONE_BOAT, latest, problems);
@@ -48,11 +48,11 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
         List<Problem> remarks = new ArrayList<>();
         if (read != null) {
             remarks.addAll(BoatCheck.unusual(file, read));
-            remarks.addAll(check.history(read.value(), entries, hours));
+            remarks.addAll(check.history(read.value(), lines, hours));
         }
         return new BoatFile(
                 Optional.ofNullable(read).map(Yaml.Read::value),
-                new BoatHistory(id, values(entries), values(hours)),
+                BoatHistory.of(id, values(lines), values(hours)),
                 problems.inOrder(),
                 remarks);
     }

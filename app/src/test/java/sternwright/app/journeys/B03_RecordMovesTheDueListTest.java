@@ -92,6 +92,34 @@ class B03_RecordMovesTheDueListTest {
     }
 
     @Test
+    void aLineWrittenTwiceLosesOneOfTheTwo() throws IOException {
+        String[] oil = {"record", "tern", "--work", "change-engine-oil", "--hours", "412", "--day", "2026-11-20"};
+        Answer.by(yard, oil).done();
+        String once = Answer.by(yard, "due", "tern", "--json").done().out();
+        Answer.by(yard, oil).done();
+        String[] strike = {
+            "strike", "tern", "--work", "change-engine-oil", "--day", "2026-11-20", "--who", "AB", "--why", "twice"
+        };
+        Answer.by(yard, strike)
+                .done()
+                .says("Struck in history/tern.csv:\n  20 Nov 2026  main/engine  change-engine-oil", "stays as it was");
+        assertEquals(once, Answer.by(yard, "due", "tern", "--json").done().out());
+        Answer.by(yard, strike).done().says("The due list moves", "history unknown");
+        Answer.by(yard, strike).refused("no line that holds is the one meant");
+        Answer.by(yard, oil).done();
+        assertEquals(once, Answer.by(yard, "due", "tern", "--json").done().out(), "written again after the strikes");
+        Answer.by(yard, "check").done();
+        Path history = yard.resolve("history/tern.csv");
+        assertEquals(6, Files.readAllLines(history).size(), "nothing is taken out");
+        assertTrue(Files.readString(history).contains(",2026-11-25,AB,twice\n"));
+        Files.writeString(
+                history,
+                "2026-11-20,main,leg,change-saildrive-oil,,,,,,,2026-11-25,AB,twice\n",
+                java.nio.file.StandardOpenOption.APPEND);
+        Answer.by(yard, "check").done().says("history/tern.csv:7: struck-on: no line above says the same");
+    }
+
+    @Test
     void refusalsAndHappenings() {
         Answer.by(yard, "record", "tern", "--work", "renew-diaphragm-seal", "--refused-by", "A. Owner")
                 .done()

@@ -38,6 +38,22 @@ class B04_TablesTest {
 
     @Test
     void whatGoesOutComesInAgain() throws IOException {
+        String[] twice = {"record", "heron", "--happened", "grounding", "--part", "port/engine", "--day", "2026-11-01"};
+        Answer.by(yard, twice).done();
+        Answer.by(
+                        yard,
+                        "strike",
+                        "heron",
+                        "--happened",
+                        "grounding",
+                        "--day",
+                        "2026-11-01",
+                        "--who",
+                        "AB",
+                        "--why",
+                        "tern")
+                .done();
+        Answer.by(yard, twice).done();
         for (String what : new String[] {"boats", "hours", "history"}) {
             Path table = folder.resolve(what + ".csv");
             Answer.by(yard, "export", what, table.toString()).done().says("Wrote");
@@ -53,6 +69,18 @@ class B04_TablesTest {
         assertEquals(
                 Files.readString(yard.resolve("history/tern.csv")),
                 Files.readString(other.resolve("history/tern.csv")));
+        assertEquals(
+                Answer.by(yard, "due", "heron").done().out(),
+                Answer.by(other, "due", "heron").done().out(),
+                "what was struck is struck there too");
+        Path stray = folder.resolve("stray.csv");
+        Files.writeString(stray, """
+                boat,date,installation,part,rule,struck-on,struck-by,struck-why
+                heron,2026-01-05,port,engine,change-engine-oil,2026-11-02,AB,twice
+                heron,2026-01-06,port,engine,change-engine-oil,2026-11-02,AB,
+                """);
+        Answer.by(other, "import", "history", stray.toString())
+                .refused("stray.csv:2: struck-on: no line above says the same", "stray.csv:3: a struck line needs who");
     }
 
     @Test

@@ -120,10 +120,12 @@ class P40_ApiTest extends PageTest {
                 "hours | {\"installation\":\"nowhere\",\"hours\":3} | 422 | nowhere",
                 "hours | {\"hours\":3} | 422 | installation",
                 "works | {\"works\":[\"chang-engine-oil\"]} | 422 | change-engine-oil",
-                "works | {\"works\":[\"change-engine-oil\"],\"date\":\"2999-01-01\"} | 422 | future"
+                "works | {\"works\":[\"change-engine-oil\"],\"date\":\"2999-01-01\"} | 422 | future",
+                "history/strike | {\"rule\":\"change-engine-oil\",\"date\":\"1999-01-01\",\"why\":\"twice\"} | 422 | no line that holds",
+                "history/strike | {\"rule\":\"change-engine-oil\",\"date\":\"1999-01-01\"} | 422 | why is missing"
             })
     void whatCannotBeTakenIsToldInWords(String deed, String body, int status, String word) {
-        HttpResponse<String> answer = send(asking("api/boats/" + firstBoat() + "/" + deed, Role.TECHNICIAN)
+        HttpResponse<String> answer = send(asking("api/boats/" + firstBoat() + "/" + deed, Role.OFFICE)
                 .header("Content-Type", "application/json")
                 .POST(BodyPublishers.ofString(body)));
         assertEquals(status, answer.statusCode(), answer.body());

@@ -48,6 +48,9 @@ class FileFormatsPageTest {
             day. `--as-read` keeps such readings all the same; the due list then passes over what does not fit and `check` says so.
             For `outcome` happened, `rule` says what: `grounding`, `contaminated` …. A meter that was replaced is one line with the last
             figure of the old meter in `hours` and the first of the new one in `new-meter-hours`.
+            A wrong line of history stays. A later line that repeats it in all its columns and has `struck-on`, `struck-by` and `struck-why` besides
+            strikes it: it is left out of everything that is worked out. Of several lines that say the same one strike takes the last; a line
+            written again after the strike holds. `sternwright strike` writes such a line, and `check` says which strikes strike nothing.
 
             """;
 

@@ -4,8 +4,6 @@ import java.io.PrintWriter;
 import java.math.BigDecimal;
 import java.time.LocalDate;
 import java.time.format.DateTimeFormatter;
-import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -13,7 +11,9 @@ import org.jspecify.annotations.Nullable;
 import sternwright.app.command.text.Json;
 import sternwright.app.command.text.PeopleDates;
 import sternwright.app.command.text.TextTable;
+import sternwright.app.desk.due.DueMove;
 import sternwright.app.desk.recording.RecordWork;
+import sternwright.app.desk.recording.StrikeEntry;
 import sternwright.due.Due;
 import sternwright.history.MeterReading;
 import sternwright.history.Outcome;
@@ -38,7 +38,7 @@ public final class RecordedText {
                             "meter",
                             recorded.meter(),
                             "moved",
-                            moved(recorded),
+                            moved(recorded.before(), recorded.after()),
                             "remarks",
                             recorded.remarks()),
                     out);
@@ -47,7 +47,19 @@ public final class RecordedText {
         RecordedText text = new RecordedText(out, reader);
         text.written(boat, recorded);
         recorded.remarks().forEach(r -> out.println("Remark: " + r));
-        text.moves(moved(recorded));
+        text.moves(moved(recorded.before(), recorded.after()));
+    }
+
+    static void print(String boat, StrikeEntry.Struck struck, boolean json, Locale reader, PrintWriter out) {
+        List<Move> moved = moved(struck.before(), struck.after());
+        if (json) {
+            Json.print(Map.of("struck", struck.struck(), "moved", moved), out);
+            return;
+        }
+        RecordedText text = new RecordedText(out, reader);
+        out.println("Struck in history/" + boat + ".csv:");
+        text.entry(struck.struck().entry());
+        text.moves(moved);
     }
 
     private void written(String boat, RecordWork.Recorded recorded) {
@@ -120,27 +132,9 @@ public final class RecordedText {
         }
     }
 
-    private static List<Move> moved(RecordWork.Recorded recorded) {
-        Map<String, Due> before = byWork(recorded.before());
-        Map<String, Due> after = byWork(recorded.after());
-        List<Move> moves = new ArrayList<>();
-        after.forEach((key, due) -> {
-            Due was = before.get(key);
-            if (was == null || was.state() != due.state() || !was.dueOn().equals(due.dueOn())) {
-                moves.add(Move.of(due, was, due));
-            }
-        });
-        before.forEach((key, due) -> {
-            if (!after.containsKey(key)) {
-                moves.add(Move.of(due, due, null));
-            }
-        });
-        return moves;
-    }
-
-    private static Map<String, Due> byWork(List<Due> dues) {
-        Map<String, Due> byWork = new LinkedHashMap<>();
-        dues.forEach(d -> byWork.put(d.part() + " " + d.rule().id(), d));
-        return byWork;
+    private static List<Move> moved(List<Due> before, List<Due> after) {
+        return DueMove.between(before, after).stream()
+                .map(m -> Move.of(m.due(), m.before(), m.after()))
+                .toList();
     }
 }

@@ -8,17 +8,17 @@ import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
+import sternwright.history.HistoryLine;
 import sternwright.history.MeterReading;
-import sternwright.history.ServiceEntry;
 
 /** Adds lines to the tables of a boat; what stands in them already stays as it is, byte for byte. */
 public final class Appending {
     private Appending() {}
 
     /** Adds lines to the history of a boat. */
-    public static void history(Shelf shelf, String boatId, List<ServiceEntry> entries, Writing writing)
+    public static void history(Shelf shelf, String boatId, List<HistoryLine> lines, Writing writing)
             throws IOException {
-        append(shelf, FolderLayout.history(boatId), HistorySheet.ONE_BOAT, entries, writing);
+        append(shelf, FolderLayout.history(boatId), HistorySheet.ONE_BOAT, lines, writing);
     }
 
     /** Adds lines to the meter readings of a boat. */

@@ -16,6 +16,7 @@ import sternwright.app.files.shelf.Writing;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.history.BoatHistory;
+import sternwright.history.HistoryLine;
 import sternwright.history.MeterReading;
 import sternwright.history.ServiceEntry;
 
@@ -102,7 +103,8 @@ public final class RecordWork {
             }
             List<ServiceEntry> judged = entries.stream().map(sense::judged).toList();
             List<MeterReading> read = meter.stream().map(Sheet.Row::value).toList();
-            Appending.history(shelf, boatId, judged, writing);
+            Appending.history(
+                    shelf, boatId, judged.stream().map(HistoryLine::of).toList(), writing);
             Appending.hours(shelf, boatId, read, writing);
             writing.commit();
             return new Recorded(
@@ -127,6 +129,6 @@ public final class RecordWork {
         all.addAll(entries);
         List<MeterReading> readings = new ArrayList<>(before.meter());
         readings.addAll(meter);
-        return new BoatHistory(before.boatId(), all, readings);
+        return new BoatHistory(before.boatId(), all, readings, before.struck());
     }
 }

@@ -17,6 +17,7 @@ import sternwright.app.files.sheet.TableFile;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
+import sternwright.history.HistoryLine;
 import sternwright.history.MeterReading;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
@@ -78,7 +79,19 @@ public final class TypedWork {
      */
     public static RecordWork.Said said(TableFile csv, LocalDate latest) {
         List<Problem> problems = new ArrayList<>();
-        List<Sheet.Row<ServiceEntry>> rows = csv.read(HistorySheet.ONE_BOAT, latest, problems);
+        List<Sheet.Row<ServiceEntry>> rows = new ArrayList<>();
+        for (Sheet.Row<HistoryLine> row : csv.read(HistorySheet.ONE_BOAT, latest, problems)) {
+            rows.add(new Sheet.Row<>(row.line(), row.value().entry()));
+            if (row.value().strike() != null) {
+                problems.add(new Problem(
+                        csv.name(),
+                        row.line(),
+                        "struck-on",
+                        "this line strikes an earlier one",
+                        "work that was done",
+                        "Say it with \"sternwright strike\", or take the table in with \"import history\"."));
+            }
+        }
         if (problems.isEmpty() && rows.isEmpty()) {
             throw BadInput.of(csv.name(), "there is no row in it", "a line for each work done", "");
         }

@@ -23,14 +23,14 @@ public final class ExportTable {
     }
 
     /**
-     * The history of all boats.
+     * The history of all boats, struck lines with their strikes.
      *
      * @param files what the yard's folder says
      * @return CSV
      */
     public static String history(YardFiles files) {
         List<HistorySheet.OfBoat> rows = files.histories().values().stream()
-                .flatMap(h -> h.entries().stream().map(e -> new HistorySheet.OfBoat(h.boatId(), e)))
+                .flatMap(h -> h.lines().stream().map(l -> new HistorySheet.OfBoat(h.boatId(), l)))
                 .toList();
         return HistorySheet.MANY_BOATS.write(rows);
     }

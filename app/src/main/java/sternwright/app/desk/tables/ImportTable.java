@@ -14,7 +14,6 @@ import sternwright.app.desk.recording.Appending;
 import sternwright.app.desk.recording.CountedHours;
 import sternwright.app.desk.recording.EntrySense;
 import sternwright.app.desk.recording.MeterSense;
-import sternwright.app.desk.recording.ReadingSense;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
@@ -29,8 +28,8 @@ import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.boat.Boat;
 import sternwright.history.BoatHistory;
+import sternwright.history.HistoryLine;
 import sternwright.history.MeterReading;
-import sternwright.history.ServiceEntry;
 
 /** Takes in a table of history or hours of many boats: all of it, or, if any row is wrong, nothing. */
 public final class ImportTable {
@@ -88,23 +87,12 @@ public final class ImportTable {
 
     private Imported history(TableFile table) throws IOException {
         return take(table, HistorySheet.MANY_BOATS, HistorySheet.OfBoat::boatId, (boat, rows) -> {
-            List<Sheet.Row<ServiceEntry>> entries = rows.stream()
-                    .map(r -> new Sheet.Row<>(r.line(), r.value().entry()))
-                    .toList();
-            ReadingSense sense = new ReadingSense(boat.work, boat.boat, boat.history);
-            List<ServiceEntry> checked = new ArrayList<>();
-            for (Sheet.Row<ServiceEntry> row : entries) {
-                EntrySense.Where where = new EntrySense.Where(boat.source, row.line());
-                ServiceEntry entry = sense.inUnitsAsked(row.value(), where, problems);
-                problems.addAll(EntrySense.check(boat.boat, boat.work, entry, where, latest));
-                checked.add(entry);
-            }
-            List<Sheet.Row<MeterReading>> meter = CountedHours.shown(entries, boat.history, boat.source, problems);
+            FreshLines fresh = new FreshLines(boat.boat, boat.work, boat.history, boat.source, latest, problems);
+            rows.forEach(r -> fresh.take(new Sheet.Row<>(r.line(), r.value().line())));
+            List<Sheet.Row<MeterReading>> meter =
+                    CountedHours.shown(fresh.standing(), boat.history, boat.source, problems);
             problems.addAll(MeterSense.check(boat.boat, boat.history, boat.source, meter, asRead));
-            Set<ServiceEntry> known = new HashSet<>(boat.history.entries());
-            return new Fresh(
-                    checked.stream().filter(known::add).toList(),
-                    meter.stream().map(Sheet.Row::value).toList());
+            return new Fresh(fresh.lines(), meter.stream().map(Sheet.Row::value).toList());
         });
     }
 
@@ -124,7 +112,7 @@ public final class ImportTable {
     private record Spoken(Boat boat, BoatHistory history, DueWork work, String source) {}
 
     /** What of a table is new for one boat. */
-    private record Fresh(List<ServiceEntry> entries, List<MeterReading> meter) {}
+    private record Fresh(List<HistoryLine> lines, List<MeterReading> meter) {}
 
     private interface Sift<R> {
         Fresh of(Spoken boat, List<Sheet.Row<R>> rows);
@@ -154,8 +142,7 @@ public final class ImportTable {
                 throw new BadInput(problems.stream().distinct().sorted().toList());
             }
             write(writing, fresh);
-            int entries =
-                    fresh.values().stream().mapToInt(f -> f.entries.size()).sum();
+            int entries = fresh.values().stream().mapToInt(f -> f.lines.size()).sum();
             int meter = fresh.values().stream().mapToInt(f -> f.meter.size()).sum();
             int added = sheet == (Sheet<?>) HoursSheet.MANY_BOATS ? meter : entries;
             return new Imported(added, rows.size() - added, meter, byBoat.size());
@@ -164,7 +151,7 @@ public final class ImportTable {
 
     private void write(Writing writing, Map<String, Fresh> fresh) throws IOException {
         for (Map.Entry<String, Fresh> one : fresh.entrySet()) {
-            Appending.history(shelf, one.getKey(), one.getValue().entries, writing);
+            Appending.history(shelf, one.getKey(), one.getValue().lines, writing);
             Appending.hours(shelf, one.getKey(), one.getValue().meter, writing);
         }
         writing.commit();

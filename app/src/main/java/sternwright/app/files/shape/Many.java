@@ -125,6 +125,11 @@ public final class Many<T, C extends Collection<T>> implements Shape<C> {
         }
     }
 
+    /** The shape of one value. */
+    Shape<T> one() {
+        return one;
+    }
+
     /** A member is named by its id where it has one, else by its position. */
     static String name(Node member, int index) {
         if (member instanceof MappingNode mapping) {

@@ -59,9 +59,11 @@ public final class YamlText {
     };
 
     private final Comments comments;
+    private final boolean flow;
 
-    private YamlText(Comments comments) {
+    private YamlText(Comments comments, boolean flow) {
         this.comments = comments;
+        this.flow = flow;
     }
 
     /**
@@ -72,16 +74,26 @@ public final class YamlText {
      * @return a YAML document that ends with a line end
      */
     public static String of(Object tree, Comments comments) {
+        return emitted(new YamlText(comments, false).node(tree, Path.TOP), WIDTH);
+    }
+
+    /** A value as it stands within a line: lists in brackets, blocks in braces. */
+    static String inFlow(Object tree) {
+        String list = emitted(new YamlText(NONE, true).node(List.of(tree), Path.TOP), Integer.MAX_VALUE)
+                .strip();
+        return list.substring(1, list.length() - 1);
+    }
+
+    private static String emitted(Node node, int width) {
         DumpSettings settings = DumpSettings.builder()
                 .setSchema(new CoreSchema())
                 .setDumpComments(true)
                 .setIndent(2)
                 .setIndicatorIndent(2)
                 .setIndentWithIndicator(true)
-                .setWidth(WIDTH)
+                .setWidth(width)
                 .setSplitLines(false)
                 .build();
-        Node node = new YamlText(comments).node(tree, Path.TOP);
         return new Present(settings)
                 .emitToString(new Serialize(settings).serializeOne(node).iterator());
     }
@@ -96,7 +108,7 @@ public final class YamlText {
         Tag tag = value instanceof Boolean ? Tag.BOOL : value instanceof Number ? Tag.FLOAT : Tag.STR;
         String text = value instanceof Double figure ? figure(figure) : value.toString();
         Tag own = tag.equals(Tag.FLOAT) && !text.contains(".") ? Tag.INT : tag;
-        ScalarStyle style = text.length() > WIDTH ? ScalarStyle.FOLDED : ScalarStyle.PLAIN;
+        ScalarStyle style = text.length() > WIDTH && !flow ? ScalarStyle.FOLDED : ScalarStyle.PLAIN;
         ScalarNode scalar = new ScalarNode(own, text, style);
         String remark = comments.behind(path);
         if (!remark.isEmpty()) {
@@ -127,7 +139,7 @@ public final class YamlText {
             }
             tuples.add(new NodeTuple(key, node(entry.getValue(), at)));
         }
-        return new MappingNode(Tag.MAP, tuples, small ? FlowStyle.FLOW : FlowStyle.BLOCK);
+        return new MappingNode(Tag.MAP, tuples, small || flow ? FlowStyle.FLOW : FlowStyle.BLOCK);
     }
 
     private Node sequence(List<?> list, Path path) {
@@ -145,7 +157,7 @@ public final class YamlText {
             nodes.add(node);
         }
         boolean scalars = list.stream().noneMatch(YamlText::nested);
-        return new SequenceNode(Tag.SEQ, nodes, scalars ? FlowStyle.FLOW : FlowStyle.BLOCK);
+        return new SequenceNode(Tag.SEQ, nodes, scalars || flow ? FlowStyle.FLOW : FlowStyle.BLOCK);
     }
 
     private static boolean nested(Object value) {

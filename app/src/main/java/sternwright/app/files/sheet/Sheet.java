@@ -14,6 +14,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.Mark;
@@ -48,6 +49,7 @@ public final class Sheet<R> {
     public record Row<R>(int line, R value) {}
 
     private final Block<R> columns;
+    private final Set<String> rare;
 
     /**
      * Describes a table.
@@ -55,7 +57,18 @@ public final class Sheet<R> {
      * @param columns its columns in the order they are written
      */
     public Sheet(Block<R> columns) {
+        this(columns, Set.of());
+    }
+
+    /**
+     * Describes a table with columns that are only written where some row needs them.
+     *
+     * @param columns its columns in the order they are written
+     * @param rare names of such columns
+     */
+    public Sheet(Block<R> columns, Set<String> rare) {
         this.columns = columns;
+        this.rare = Set.copyOf(rare);
     }
 
     /**
@@ -194,7 +207,10 @@ public final class Sheet<R> {
     public String write(List<R> rows) {
         List<Map<?, ?>> trees =
                 rows.stream().<Map<?, ?>>map(r -> (Map<?, ?>) columns.write(r)).toList();
-        return header() + "\n" + lines(trees, names(), ',');
+        List<String> written = names().stream()
+                .filter(n -> !rare.contains(n) || trees.stream().anyMatch(t -> t.containsKey(n)))
+                .toList();
+        return String.join(",", written) + "\n" + lines(trees, written, ',');
     }
 
     /**

@@ -1,6 +1,7 @@
 package sternwright.app.web.boat;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Locale;
@@ -13,21 +14,26 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.account.Role;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.recording.StrikeEntry;
 import sternwright.app.web.access.ForAll;
 import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Pager;
 import sternwright.app.web.page.Section;
 import sternwright.app.web.page.State;
+import sternwright.history.BoatHistory;
 import sternwright.history.Finding;
+import sternwright.history.HistoryLine;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
+import sternwright.history.Strike;
 import sternwright.history.TakenReading;
 import sternwright.service.ReadingAsked;
 import sternwright.service.Rule;
 
-/** What was done, seen, refused and happened on a boat. Lines are added and never changed. */
+/** What was done, seen, refused and happened on a boat. Lines are added and never changed; a struck one stays to be seen. */
 @Controller
 @ForAll
 public class HistoryPage {
@@ -59,6 +65,8 @@ public class HistoryPage {
      * @param who by whom
      * @param readings what was measured
      * @param note free text
+     * @param struck who struck it, when and why; empty if it holds
+     * @param key by which it is struck; empty if it is or the reader may not
      */
     public record Line(
             String day,
@@ -68,7 +76,9 @@ public class HistoryPage {
             String hours,
             String who,
             List<Measured> readings,
-            String note) {}
+            String note,
+            String struck,
+            String key) {}
 
     /**
      * The page.
@@ -77,8 +87,9 @@ public class HistoryPage {
      * @param lines the stretch of lines, the newest first
      * @param pager which stretch
      * @param find the field to look for words
+     * @param strikes whether the reader may strike lines
      */
-    public record View(BoatSheet.Head head, List<Line> lines, Pager pager, Field find) {}
+    public record View(BoatSheet.Head head, List<Line> lines, Pager pager, Field find, boolean strikes) {}
 
     @GetMapping("/boats/{id}/history")
     ModelAndView show(
@@ -89,21 +100,34 @@ public class HistoryPage {
         OneBoat one = OneBoat.of(yard.files(), id);
         Map<String, Rule> rules = rules(one);
         String sought = find.strip().toLowerCase(Locale.ROOT);
-        List<ServiceEntry> entries = new ArrayList<>(one.files().history(id).entries());
-        java.util.Collections.reverse(entries);
-        List<ServiceEntry> found = entries.stream()
-                .filter(e -> sought.isEmpty() || words(page, one, rules, e).contains(sought))
+        List<HistoryLine> entries = shown(one.files().history(id));
+        List<HistoryLine> found = entries.stream()
+                .filter(l ->
+                        sought.isEmpty() || words(page, one, rules, l.entry()).contains(sought))
                 .toList();
         Pager pager = new Pager(number, LINES, found.size());
         List<Line> lines = pager.cut(found).stream()
-                .map(e -> line(page, one, rules.get(e.ruleId()), e))
+                .map(l -> line(page, one, rules.get(l.entry().ruleId()), l))
                 .toList();
         Field field =
                 Field.plain("find", page.say("history.find"), find).as("search").optional();
-        return page.show(Section.BOATS, "boat/history", new View(one.head(page, "history"), lines, pager, field));
+        return page.show(
+                Section.BOATS,
+                "boat/history",
+                new View(one.head(page, "history"), lines, pager, field, page.may(Role.MANAGER, Role.OFFICE)));
     }
 
-    private static Map<String, Rule> rules(OneBoat one) {
+    /** Each entry once, the newest first; a struck one with its strike. */
+    private static List<HistoryLine> shown(BoatHistory history) {
+        List<HistoryLine> shown = new ArrayList<>();
+        history.entries().forEach(e -> shown.add(HistoryLine.of(e)));
+        history.struck().forEach(s -> shown.add(new HistoryLine(s.entry(), s.strike())));
+        shown.sort(Comparator.comparing(l -> l.entry().date()));
+        java.util.Collections.reverse(shown);
+        return shown;
+    }
+
+    static Map<String, Rule> rules(OneBoat one) {
         Map<String, Rule> rules = new HashMap<>();
         Stream.concat(Stream.of(one.files().generic()), one.files().programmes().stream())
                 .flatMap(p -> p.rules().stream())
@@ -120,17 +144,29 @@ public class HistoryPage {
         return rule == null || e.outcome() == Outcome.HAPPENED ? e.ruleId().replace('-', ' ') : rule.work();
     }
 
-    private static Line line(Page page, OneBoat one, @Nullable Rule rule, ServiceEntry e) {
+    static Line line(Page page, OneBoat one, @Nullable Rule rule, HistoryLine line) {
+        ServiceEntry e = line.entry();
+        Strike strike = line.strike();
         Double hours = e.hours();
         return new Line(
                 page.figures().shortDate(e.date()),
                 work(rule, e),
                 one.name(page, e.part()),
-                outcome(page, e.outcome()),
+                strike == null
+                        ? outcome(page, e.outcome())
+                        : new State(page.say("history.struck"), State.Mark.BAR, State.Tone.SOFT),
                 hours == null ? "" : page.figures().quantity(hours, "h"),
                 e.who(),
                 e.readings().stream().map(r -> measured(page, rule, e, r)).toList(),
-                e.note());
+                e.note(),
+                strike == null
+                        ? ""
+                        : page.say(
+                                "history.struck.by",
+                                strike.who(),
+                                page.figures().shortDate(strike.on()),
+                                strike.why()),
+                strike == null && page.may(Role.MANAGER, Role.OFFICE) ? StrikeEntry.key(e) : "");
     }
 
     private static State outcome(Page page, Outcome outcome) {

@@ -14,8 +14,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.shape.Reading;
 import sternwright.boat.PartRef;
+import sternwright.history.HistoryLine;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
+import sternwright.history.Strike;
 import sternwright.history.TakenReading;
 
 class SheetTest {
@@ -44,33 +46,36 @@ class SheetTest {
     @Test
     void aSpreadsheetMayUseSemicolonsMarksAndItsOwnOrder() {
         String text = "\uFEFFpart;installation;rule;date;who\r\nengine;main;oil;2026-01-05;2021\r\n;;;;\r\n";
-        List<Sheet.Row<ServiceEntry>> rows = HistorySheet.ONE_BOAT.read(text, new Reading("a.csv", TODAY), problems);
+        List<Sheet.Row<HistoryLine>> rows = HistorySheet.ONE_BOAT.read(text, new Reading("a.csv", TODAY), problems);
         assertEquals(List.of(), problems);
         assertEquals(1, rows.size());
-        assertEquals("2021", rows.get(0).value().who(), "a figure is text where text is expected");
+        assertEquals("2021", rows.get(0).value().entry().who(), "a figure is text where text is expected");
     }
 
     @Test
     void appendedLinesFollowTheOrderOfTheTable() {
         String before = "rule;date;part;installation\noil;2025-01-05;engine;main";
         ServiceEntry more = ServiceEntry.done(TODAY, new PartRef("main", "leg"), "gear-oil", null);
-        String after = HistorySheet.ONE_BOAT.append(before, List.of(more));
+        String after = HistorySheet.ONE_BOAT.append(before, List.of(HistoryLine.of(more)));
         assertEquals(before + "\ngear-oil;2026-11-25;leg;main\n", after);
         ServiceEntry withHours = ServiceEntry.done(TODAY, new PartRef("main", "leg"), "gear-oil", 12.5);
-        String wider = HistorySheet.ONE_BOAT.append(before, List.of(withHours));
-        List<Sheet.Row<ServiceEntry>> rows = HistorySheet.ONE_BOAT.read(wider, new Reading("a.csv", TODAY), problems);
+        String wider = HistorySheet.ONE_BOAT.append(before, List.of(HistoryLine.of(withHours)));
+        List<Sheet.Row<HistoryLine>> rows = HistorySheet.ONE_BOAT.read(wider, new Reading("a.csv", TODAY), problems);
         assertEquals(List.of(), problems);
-        assertEquals(withHours, rows.get(1).value(), "a column that was missing is added");
+        assertEquals(HistoryLine.of(withHours), rows.get(1).value(), "a column that was missing is added");
     }
 
     @ParameterizedTest
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void whatIsWrittenIsReadBack(long seed) {
         Random random = new Random(seed);
-        List<ServiceEntry> entries =
-                IntStream.range(0, 50).mapToObj(i -> entry(random)).toList();
+        List<HistoryLine> entries = IntStream.range(0, 50)
+                .mapToObj(i -> new HistoryLine(
+                        entry(random),
+                        random.nextInt(9) > 0 ? null : new Strike(TODAY, "A. Person", "twice; \"later\"")))
+                .toList();
         String text = HistorySheet.ONE_BOAT.write(entries);
-        List<ServiceEntry> read = HistorySheet.ONE_BOAT.read(text, new Reading("a.csv", TODAY), problems).stream()
+        List<HistoryLine> read = HistorySheet.ONE_BOAT.read(text, new Reading("a.csv", TODAY), problems).stream()
                 .map(Sheet.Row::value)
                 .toList();
         assertEquals(List.of(), problems);
