@@ -1,10 +1,9 @@
 package sternwright.app.files.sheet;
 
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Set;
 import java.util.function.Function;
-import org.jspecify.annotations.Nullable;
 import sternwright.app.files.shape.Field;
 import sternwright.app.files.shape.Numbers;
 import sternwright.app.files.shape.Shapes;
@@ -14,14 +13,10 @@ import sternwright.history.Finding;
 import sternwright.history.HistoryLine;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
-import sternwright.history.Strike;
 import sternwright.history.TakenReading;
 
 /** The columns of an entry of the history, in rows that hold one. */
 final class EntryColumns<R> {
-    /** Columns of lines that strike earlier ones. */
-    static final Set<String> OF_STRIKES = Set.of("struck-on", "struck-by", "struck-why");
-
     private final Field<R, LocalDate> date;
     private final Field<R, String> installation;
     private final Field<R, String> part;
@@ -32,9 +27,7 @@ final class EntryColumns<R> {
     private final Field<R, List<TakenReading>> readings;
     private final Field<R, String> note;
     private final Field<R, List<Finding>> findings;
-    private final Field<R, LocalDate> struckOn;
-    private final Field<R, String> struckBy;
-    private final Field<R, String> struckWhy;
+    private final StrikeColumns<R> strikes;
 
     EntryColumns(Function<R, HistoryLine> line) {
         Function<R, ServiceEntry> of = r -> line.apply(r).entry();
@@ -66,56 +59,18 @@ final class EntryColumns<R> {
                 List.of(),
                 r -> of.apply(r).findings(),
                 "what the readings meant on that day: fine, watch, act or unsafe, with limit and source; written by record");
-        struckOn = Field.optional(
-                "struck-on",
-                Shapes.pastDate(),
-                r -> strike(line.apply(r), Strike::on),
-                "on a line that repeats an earlier one: the day on which that one was struck");
-        struckBy = Field.or(
-                "struck-by",
-                Shapes.anyText(),
-                "",
-                r -> strike(line.apply(r), Strike::who),
-                "who struck the earlier line");
-        struckWhy = Field.or(
-                "struck-why", Shapes.anyText(), "", r -> strike(line.apply(r), Strike::why), "what was wrong with it");
-    }
-
-    private static <T> @Nullable T strike(HistoryLine line, Function<Strike, T> what) {
-        Strike strike = line.strike();
-        return strike == null ? null : what.apply(strike);
+        strikes = new StrikeColumns<>(line);
     }
 
     List<Field<R, ?>> all() {
-        return List.of(
-                date,
-                installation,
-                part,
-                rule,
-                outcome,
-                hours,
-                who,
-                readings,
-                note,
-                findings,
-                struckOn,
-                struckBy,
-                struckWhy);
+        List<Field<R, ?>> all = new ArrayList<>(
+                List.of(date, installation, part, rule, outcome, hours, who, readings, note, findings));
+        all.addAll(strikes.all());
+        return List.copyOf(all);
     }
 
     HistoryLine line(Values<R> v) {
-        return new HistoryLine(entry(v), strike(v));
-    }
-
-    private @Nullable Strike strike(Values<R> v) {
-        LocalDate on = v.orNull(struckOn);
-        if (on != null) {
-            return new Strike(on, v.get(struckBy), v.get(struckWhy));
-        }
-        if (!v.get(struckBy).isEmpty() || !v.get(struckWhy).isEmpty()) {
-            throw new IllegalArgumentException("a line that strikes an earlier one needs the day in struck-on");
-        }
-        return null;
+        return new HistoryLine(entry(v), strikes.strike(v));
     }
 
     private ServiceEntry entry(Values<R> v) {

@@ -29,7 +29,7 @@ public final class HistorySheet {
         EntryColumns<HistoryLine> columns = new EntryColumns<>(l -> l);
         return new Sheet<>(
                 Block.of("a line of history", "what was done on a boat", columns::line, columns.all()),
-                EntryColumns.OF_STRIKES);
+                StrikeColumns.NAMES);
     }
 
     private static Sheet<OfBoat> manyBoats() {
@@ -43,6 +43,6 @@ public final class HistorySheet {
                         "what was done on boats",
                         v -> new OfBoat(v.get(boat), columns.line(v)),
                         all),
-                EntryColumns.OF_STRIKES);
+                StrikeColumns.NAMES);
     }
 }
