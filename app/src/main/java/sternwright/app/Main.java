@@ -38,6 +38,7 @@ public final class Main {
                         ask.port(),
                         ask.names(),
                         ask.behindProxy(),
+                        ask.plainPort(),
                         today == null ? null : today.toString()),
                 out);
     }

@@ -12,18 +12,23 @@ import java.util.HashMap;
 import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import sternwright.app.account.Accounts;
+import sternwright.app.certificate.YardAuthority;
 import sternwright.app.desk.keeping.MoveYard;
 import sternwright.app.desk.keeping.YardPlace;
+import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.store.Store;
 import sternwright.app.store.StoreAddress;
+import sternwright.app.web.access.OwnHttps;
+import sternwright.app.web.phones.QrCode;
 
 /** Opens the pages of a yard. */
 public final class Serve {
@@ -38,8 +43,12 @@ public final class Serve {
     private final ServeAsk ask;
     private final String takenIn;
 
-    private Serve(ConfigurableApplicationContext running, ServeAsk ask, String takenIn) {
+    @Nullable
+    private final PageKeys keys;
+
+    private Serve(ConfigurableApplicationContext running, ServeAsk ask, String takenIn, @Nullable PageKeys keys) {
         this.takenIn = takenIn;
+        this.keys = keys;
         this.running = running;
         this.ask = ask;
     }
@@ -64,9 +73,22 @@ public final class Serve {
             out.println("Open them now: they ask for the owner's account first."
                     + (code.isEmpty() ? "" : " The code to type there is " + code));
         }
+        if (ask.https()) {
+            tellPhones(serve.running.getBean(OwnHttps.class), out);
+        }
         out.println("Ctrl+C closes them.");
         out.flush();
         Thread.currentThread().join();
+    }
+
+    private static void tellPhones(OwnHttps https, PrintWriter out) {
+        out.println();
+        out.println("A phone has to be told once to trust these pages. Let its camera read this:");
+        out.println(QrCode.of(https.plainAddress()).text());
+        out.println("or type " + https.plainAddress());
+        out.println("Fingerprint (SHA-256) of the root certificate, to compare:");
+        out.println(https.fingerprint());
+        out.println();
     }
 
     /**
@@ -84,10 +106,11 @@ public final class Serve {
         settings.put("server.address", ask.address());
         settings.put("server.port", Integer.toString(ask.port()));
         settings.put("sternwright.folder", ask.folder().toString());
-        settings.put("sternwright.hosts", ask.behindProxy() ? "" : hosts(ask));
+        settings.put("sternwright.hosts", ask.behindProxy() && ask.names().isEmpty() ? "" : hosts(ask));
         settings.put("sternwright.first-start-code", code);
         accounts(ask.folder(), settings);
         settings.put("server.forward-headers-strategy", ask.behindProxy() ? "native" : "none");
+        PageKeys keys = ask.https() ? https(ask, settings) : null;
         String today = ask.today();
         if (today != null) {
             settings.put("sternwright.today", today);
@@ -95,14 +118,38 @@ public final class Serve {
         SpringApplication application = new SpringApplication(ServeApplication.class);
         application.setWebApplicationType(WebApplicationType.SERVLET);
         application.setDefaultProperties(settings);
+        if (keys != null) {
+            application.addInitializers(c -> c.getBeanFactory().registerSingleton("pageKeys", keys));
+        }
         try {
-            return new Serve(application.run(), ask, takenIn);
+            return new Serve(application.run(), ask, takenIn, keys);
         } catch (PortInUseException taken) {
             throw BadInput.of(
                     "--port",
                     "port " + taken.getPort() + " is in use",
                     "a free port",
                     "Give another one, or 0 for any.");
+        }
+    }
+
+    private static PageKeys https(ServeAsk ask, Map<String, Object> settings) throws IOException {
+        Clock clock = Clock.systemDefaultZone();
+        Path folder = ask.folder().resolve(".desk").resolve("https");
+        YardAuthority authority = YardAuthority.in(folder, yardName(ask), LocalNames.all(ask.names()), clock);
+        authority.check(ask.names());
+        settings.put("server.ssl.bundle", PageKeys.BUNDLE);
+        settings.put("sternwright.https.plain-port", Integer.toString(Objects.requireNonNull(ask.plainPort())));
+        settings.put("server.servlet.session.cookie.secure", "true");
+        settings.put("server.servlet.session.cookie.name", "__Host-sternwright");
+        return new PageKeys(authority, () -> LocalNames.all(ask.names()), clock);
+    }
+
+    /** The yard's name as phones list it; without one where its texts cannot be read: the pages say what is wrong with them. */
+    private static String yardName(ServeAsk ask) throws IOException {
+        try (YardPlace place = YardPlace.withStore(ask.folder(), System.getenv(), Clock.systemDefaultZone())) {
+            return new OpenYard(place, Clock.systemDefaultZone()).files().yard().name();
+        } catch (BadInput unreadable) {
+            return "";
         }
     }
 
@@ -146,8 +193,7 @@ public final class Serve {
     public String address() {
         int port = Objects.requireNonNull(((WebServerApplicationContext) running).getWebServer())
                 .getPort();
-        String host = ask.address().contains(":") ? "[" + ask.address() + "]" : ask.address();
-        return "http://" + (host.equals("0.0.0.0") ? LocalNames.first() : host) + ":" + port + "/";
+        return (ask.https() ? "https://" : "http://") + HttpsServing.host(ask.address()) + ":" + port + "/";
     }
 
     /**
@@ -164,6 +210,9 @@ public final class Serve {
     /** Closes the pages. */
     public void close() {
         running.close();
+        if (keys != null) {
+            keys.close();
+        }
     }
 
     /** Every write waits for the disk, so that what was said to be done is done; writers queue instead of failing. */

@@ -12,6 +12,7 @@ import org.springframework.boot.autoconfigure.EnableAutoConfiguration;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Configuration;
+import org.springframework.context.annotation.Import;
 import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.desk.open.OpenYard;
@@ -23,6 +24,7 @@ import sternwright.app.web.access.KnownHosts;
 /** Everything the pages need, put together by Spring. Only {@code sternwright serve} loads it. */
 @Configuration(proxyBeanMethods = false)
 @EnableAutoConfiguration
+@Import(HttpsServing.class)
 @ComponentScan({"sternwright.app.account", "sternwright.app.issued", "sternwright.app.web", "sternwright.app.api"})
 public class ServeApplication {
     /** The clock; with a day given it stands at that day's noon, so that a demonstration can be repeated. */

@@ -97,6 +97,7 @@ public final class DemoCommand extends Deed {
                             PORT,
                             List.of(),
                             false,
+                            null,
                             program().asked()),
                     out());
         }

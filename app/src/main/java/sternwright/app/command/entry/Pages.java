@@ -23,6 +23,7 @@ public interface Pages {
      * @param port port to listen on, 0 for any that is free
      * @param names further names of the machine
      * @param behindProxy whether a proxy stands in front
+     * @param plainPort null for http; for https of the pages' own the port where phones fetch the root certificate
      * @param today the day to take for today, null for the clock's
      */
     record Ask(
@@ -31,6 +32,7 @@ public interface Pages {
             int port,
             List<String> names,
             boolean behindProxy,
+            @Nullable Integer plainPort,
             @Nullable LocalDate today) {
         /** Copies the list. */
         public Ask {

@@ -1,7 +1,10 @@
 package sternwright.app.web.access;
 
 import jakarta.servlet.DispatcherType;
+import jakarta.servlet.http.HttpServletRequest;
+import java.time.Duration;
 import java.util.List;
+import org.springframework.beans.factory.annotation.Value;
 import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.security.authentication.AuthenticationProvider;
@@ -35,6 +38,8 @@ public class Access {
             "/font/**",
             "/favicon.ico",
             "/health",
+            "/phone",
+            "/phone/*",
             "/error",
             "/look",
             "/sign-in",
@@ -73,7 +78,11 @@ public class Access {
     }
 
     @Bean
-    static SecurityFilterChain pages(HttpSecurity http, Accounts accounts, SignInLimit limit) {
+    static SecurityFilterChain pages(
+            HttpSecurity http,
+            Accounts accounts,
+            SignInLimit limit,
+            @Value("${server.servlet.session.cookie.name}") String cookie) {
         SignInOutcome outcome = new SignInOutcome(limit);
         http.authorizeHttpRequests(may -> may.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                 .permitAll()
@@ -87,7 +96,7 @@ public class Access {
                 .successHandler(outcome)
                 .failureHandler(outcome));
         http.logout(
-                out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in").deleteCookies("sternwright"));
+                out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in").deleteCookies(cookie));
         http.exceptionHandling(e -> e.authenticationEntryPoint(new AskWhoItIs()));
         http.addFilterBefore(new TooLargeFilter(), CsrfFilter.class);
         http.addFilterBefore(new FirstStartFilter(accounts), UsernamePasswordAuthenticationFilter.class);
@@ -96,9 +105,17 @@ public class Access {
         return http.build();
     }
 
+    /** Browsers are told to stay with https for names of this machine; the name localhost belongs to other programs too. */
+    private static boolean named(HttpServletRequest request) {
+        return request.isSecure() && !request.getServerName().equalsIgnoreCase("localhost");
+    }
+
     private static void headers(HeadersConfigurer<HttpSecurity> headers) {
         headers.contentSecurityPolicy(policy -> policy.policyDirectives(CONTENT_POLICY));
         headers.frameOptions(frame -> frame.deny());
+        headers.httpStrictTransportSecurity(strict -> strict.requestMatcher(Access::named)
+                .includeSubDomains(false)
+                .maxAgeInSeconds(Duration.ofDays(365).toSeconds()));
         headers.referrerPolicy(referrer -> referrer.policy(ReferrerPolicy.SAME_ORIGIN));
         headers.permissionsPolicyHeader(
                 policy -> policy.policy("camera=(), geolocation=(), microphone=(), payment=(), usb=()"));

@@ -12,7 +12,7 @@ import sternwright.app.account.Accounts;
 /** As long as nobody has an account, every page leads to the one that makes the owner's. */
 final class FirstStartFilter extends OncePerRequestFilter {
     private static final List<String> STAYS =
-            List.of("/assets/", "/font/", "/first-start", "/look", "/health", "/favicon.ico");
+            List.of("/assets/", "/font/", "/first-start", "/look", "/health", "/favicon.ico", "/phone");
 
     private final Accounts accounts;
 
