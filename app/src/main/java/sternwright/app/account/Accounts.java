@@ -9,11 +9,15 @@ import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.UUID;
+import org.springframework.dao.ConcurrencyFailureException;
 import org.springframework.dao.DuplicateKeyException;
 import org.springframework.jdbc.core.simple.JdbcClient;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.stereotype.Repository;
+import org.springframework.transaction.PlatformTransactionManager;
+import org.springframework.transaction.TransactionDefinition;
 import org.springframework.transaction.annotation.Transactional;
+import org.springframework.transaction.support.TransactionTemplate;
 
 /** The accounts of a yard. */
 @Repository
@@ -24,6 +28,7 @@ public class Accounts {
     private final JdbcClient jdbc;
     private final PasswordEncoder hash;
     private final Clock clock;
+    private final TransactionTemplate alone;
     private volatile boolean someoneIsThere;
 
     /**
@@ -32,11 +37,14 @@ public class Accounts {
      * @param jdbc the database
      * @param hash turns passwords into hashes
      * @param clock tells when an account was made
+     * @param transactions of the database
      */
-    public Accounts(JdbcClient jdbc, PasswordEncoder hash, Clock clock) {
+    public Accounts(JdbcClient jdbc, PasswordEncoder hash, Clock clock, PlatformTransactionManager transactions) {
         this.jdbc = jdbc;
         this.hash = hash;
         this.clock = clock;
+        this.alone = new TransactionTemplate(transactions);
+        this.alone.setIsolationLevel(TransactionDefinition.ISOLATION_SERIALIZABLE);
     }
 
     /**
@@ -98,20 +106,29 @@ public class Accounts {
     }
 
     /**
-     * Makes the first account, the owner's, who manages.
+     * Makes the first account, the owner's, who manages. Of several who try at once, on whatever nodes, one does.
      *
      * @param name what will be typed to sign in
      * @param fullName as others read it
      * @param password the password
      * @return the account, empty if somebody was first
      */
-    @Transactional
     public Optional<Account> first(String name, String fullName, String password) {
+        String hashed = Objects.requireNonNull(hash.encode(password));
+        try {
+            return Objects.requireNonNullElse(
+                    alone.execute(own -> firstAlone(name, fullName, hashed)), Optional.<Account>empty());
+        } catch (ConcurrencyFailureException another) {
+            return Optional.empty();
+        }
+    }
+
+    private Optional<Account> firstAlone(String name, String fullName, String hashed) {
         if (any()) {
             return Optional.empty();
         }
         Optional<Account> made = add(name, fullName, Role.MANAGER);
-        made.ifPresent(a -> setPassword(a.id(), password));
+        made.ifPresent(a -> setHash(a.id(), hashed));
         return made.flatMap(a -> byId(a.id()));
     }
 
@@ -164,9 +181,24 @@ public class Accounts {
      * @param password the password
      */
     public void setPassword(String id, String password) {
+        setHash(id, Objects.requireNonNull(hash.encode(password)));
+    }
+
+    private void setHash(String id, String hashed) {
         jdbc.sql("update account set password = ?, version = version + 1 where id = ?")
-                .params(Objects.requireNonNull(hash.encode(password)), id)
+                .params(hashed, id)
                 .update();
+    }
+
+    /**
+     * Whether a password is the one of an account.
+     *
+     * @param id the account
+     * @param typed as typed
+     * @return false also if none was set
+     */
+    public boolean hasPassword(String id, String typed) {
+        return passwordHash(id).filter(h -> hash.matches(typed, h)).isPresent();
     }
 
     /**

@@ -7,6 +7,7 @@ import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
+import org.springframework.dao.DataAccessException;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.HttpStatusCode;
@@ -22,6 +23,7 @@ import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.shelf.EditConflict;
+import sternwright.app.store.StoreRefused;
 import tools.jackson.core.JacksonException;
 import tools.jackson.databind.exc.MismatchedInputException;
 import tools.jackson.databind.exc.UnrecognizedPropertyException;
@@ -53,6 +55,19 @@ public class ApiProblems extends ResponseEntityExceptionHandler {
     @ExceptionHandler(NotThere.class)
     ProblemDetail missing(NotThere missing) {
         return ProblemDetail.forStatusAndDetail(HttpStatus.NOT_FOUND, String.valueOf(missing.getMessage()));
+    }
+
+    /** The yard's store refuses: its disk is full, or it cannot be reached. Nothing was written. */
+    @ExceptionHandler({StoreRefused.class, DataAccessException.class})
+    ProblemDetail refused(Exception trouble) {
+        LOG.error("a request of another program could not be answered", trouble);
+        return StoreRefused.full(trouble)
+                ? ProblemDetail.forStatusAndDetail(
+                        HttpStatus.INSUFFICIENT_STORAGE,
+                        "The disk of the program has no room left. Nothing was written. Make room and do it again.")
+                : ProblemDetail.forStatusAndDetail(
+                        HttpStatus.SERVICE_UNAVAILABLE,
+                        "The yard's store cannot be reached now. Nothing was written. Try again in a minute.");
     }
 
     /** The guard answers it. */

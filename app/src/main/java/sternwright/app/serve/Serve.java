@@ -19,6 +19,7 @@ import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
 import sternwright.app.account.Accounts;
+import sternwright.app.certificate.PrivateFile;
 import sternwright.app.certificate.YardAuthority;
 import sternwright.app.desk.keeping.MoveYard;
 import sternwright.app.desk.keeping.YardPlace;
@@ -176,8 +177,13 @@ public final class Serve {
     /** Accounts lie beside the yard in a database that is named, else in a file of their own: signing in waits for no deed. */
     private static void accounts(Path folder, Map<String, Object> settings) throws IOException {
         StoreAddress named = YardPlace.named(folder, System.getenv()).orElse(null);
-        if (named == null) {
-            settings.put("spring.datasource.url", sqlite(YardPlace.accountsFile(folder)));
+        if (named == null || named.isFile()) {
+            Path file = YardPlace.accountsFile(folder);
+            if (!Files.exists(file)) {
+                PrivateFile.write(file, "");
+            }
+            PrivateFile.close(file);
+            settings.put("spring.datasource.url", sqlite(file));
         } else {
             settings.put("spring.datasource.url", named.url());
             settings.put("spring.datasource.username", named.user());

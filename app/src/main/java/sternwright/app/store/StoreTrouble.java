@@ -1,6 +1,5 @@
 package sternwright.app.store;
 
-import java.io.IOException;
 import java.sql.SQLException;
 import org.jspecify.annotations.Nullable;
 
@@ -16,10 +15,17 @@ final class StoreTrouble {
     private StoreTrouble() {}
 
     /** The failure of a deed on the store; nothing of the deed was written. */
-    static IOException of(String place, Throwable trouble) {
+    static StoreRefused of(String place, Throwable trouble) {
         SQLException sql = sql(trouble);
         String said = sql == null ? String.valueOf(trouble.getMessage()) : String.valueOf(sql.getMessage());
-        return new IOException(place + ": " + words(sql, said), trouble);
+        return new StoreRefused(place + ": " + words(sql, said), full(sql, said), trouble);
+    }
+
+    private static boolean full(@Nullable SQLException sql, String said) {
+        int code = sql == null ? 0 : sql.getErrorCode() & PRIMARY_CODE;
+        return code == SQLITE_FULL
+                || sql != null && "53100".equals(sql.getSQLState())
+                || said.contains("No space left");
     }
 
     private static @Nullable SQLException sql(Throwable trouble) {
@@ -34,7 +40,7 @@ final class StoreTrouble {
     private static String words(@Nullable SQLException sql, String said) {
         int code = sql == null ? 0 : sql.getErrorCode() & PRIMARY_CODE;
         String state = sql == null ? "" : String.valueOf(sql.getSQLState());
-        if (code == SQLITE_FULL || state.equals("53100") || said.contains("No space left")) {
+        if (full(sql, said)) {
             return "there is no room left on its disk. Nothing was written. Make room and do it again.";
         }
         if (code == SQLITE_BUSY || state.equals("55P03") || said.contains("request timed out")) {

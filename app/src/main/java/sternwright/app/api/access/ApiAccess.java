@@ -34,7 +34,8 @@ public class ApiAccess {
                 .accessDeniedHandler((request, response, denied) ->
                         refuse(response, HttpStatus.FORBIDDEN, "Your role may not do this.")));
         http.headers(headers -> headers.contentSecurityPolicy(
-                policy -> policy.policyDirectives("default-src 'none'; frame-ancestors 'none'")));
+                        policy -> policy.policyDirectives("default-src 'none'; frame-ancestors 'none'"))
+                .httpStrictTransportSecurity(strict -> strict.includeSubDomains(false)));
         return http.build();
     }
 

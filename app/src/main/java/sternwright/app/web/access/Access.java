@@ -17,6 +17,7 @@ import org.springframework.security.crypto.argon2.Argon2PasswordEncoder;
 import org.springframework.security.crypto.password.PasswordEncoder;
 import org.springframework.security.web.SecurityFilterChain;
 import org.springframework.security.web.authentication.UsernamePasswordAuthenticationFilter;
+import org.springframework.security.web.context.SecurityContextHolderFilter;
 import org.springframework.security.web.csrf.CsrfFilter;
 import org.springframework.security.web.firewall.HttpFirewall;
 import org.springframework.security.web.firewall.StrictHttpFirewall;
@@ -99,6 +100,7 @@ public class Access {
                 out -> out.logoutUrl("/sign-out").logoutSuccessUrl("/sign-in").deleteCookies(cookie));
         http.exceptionHandling(e -> e.authenticationEntryPoint(new AskWhoItIs()));
         http.addFilterBefore(new TooLargeFilter(), CsrfFilter.class);
+        http.addFilterBefore(new SessionAge(), SecurityContextHolderFilter.class);
         http.addFilterBefore(new FirstStartFilter(accounts), UsernamePasswordAuthenticationFilter.class);
         http.addFilterBefore(new SignInLimitFilter(limit), UsernamePasswordAuthenticationFilter.class);
         http.headers(Access::headers);

@@ -116,7 +116,7 @@ public class HoursPage {
             @RequestParam(name = "once", defaultValue = "") String key)
             throws IOException {
         OneBoat one = OneBoat.of(yard.files(), id);
-        Optional<MeterReading> reading = reading(page, one, typed, errors);
+        Optional<MeterReading> reading = errors.hasErrors() ? Optional.empty() : reading(page, one, typed, errors);
         if (reading.isEmpty()) {
             return wrong(page, one, errors, false);
         }

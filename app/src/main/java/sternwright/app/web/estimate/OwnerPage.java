@@ -3,7 +3,6 @@ package sternwright.app.web.estimate;
 import jakarta.servlet.http.HttpServletRequest;
 import java.io.IOException;
 import java.time.Clock;
-import java.time.Duration;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
@@ -34,6 +33,7 @@ import sternwright.app.web.access.OpenToAnyone;
 import sternwright.app.web.page.Missing;
 import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Section;
+import sternwright.app.web.page.TooSoon;
 import sternwright.job.estimate.Estimate;
 import sternwright.job.estimate.EstimateLine;
 
@@ -135,10 +135,7 @@ public class OwnerPage {
 
     private IssuedEstimate issued(HttpServletRequest request, String secret) {
         String address = request.getRemoteAddr();
-        Duration wait = limit.wait(address);
-        if (!wait.isZero()) {
-            throw new ResponseStatusException(HttpStatus.TOO_MANY_REQUESTS);
-        }
+        TooSoon.check(limit.wait(address));
         Optional<IssuedEstimate> issued = estimates.bySecret(SecretWords.hash(secret));
         if (issued.isEmpty()) {
             limit.failed(address);

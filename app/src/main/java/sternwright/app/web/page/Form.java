@@ -89,8 +89,13 @@ public final class Form {
         return typed.getFieldErrors().stream()
                 .map(FieldError::getField)
                 .distinct()
-                .map(f -> new Wrong(f, page.say(prefix + "." + f + ".label"), error(f)))
+                .map(f -> new Wrong(f, label(f), error(f)))
                 .toList();
+    }
+
+    /** What nobody fills in, such as the version a form carries along, has no label. */
+    private String label(String name) {
+        return page.words().find(prefix + "." + name + ".label").orElseGet(() -> page.say("field.form"));
     }
 
     /**

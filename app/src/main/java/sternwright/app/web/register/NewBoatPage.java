@@ -115,7 +115,9 @@ public class NewBoatPage {
             throws IOException {
         Arrangement arrangement = arrangement(asked);
         YardFiles files = yard.files();
-        figures(typed, errors, files);
+        if (!errors.hasErrors()) {
+            figures(typed, errors, files);
+        }
         List<NewBoatForm.Ageing> ageing = UsualBoat.ageing(page, files, arrangement);
         Optional<Map<String, LocalDate>> fitted = NewBoatForm.fitted(page, yard.today(), ageing);
         if (errors.hasErrors() || fitted.isEmpty()) {

@@ -5,12 +5,15 @@ import jakarta.validation.constraints.NotBlank;
 import jakarta.validation.constraints.NotNull;
 import jakarta.validation.constraints.Pattern;
 import jakarta.validation.constraints.Size;
+import java.util.Optional;
+import org.springframework.http.HttpStatus;
 import org.springframework.stereotype.Controller;
 import org.springframework.validation.BindingResult;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.account.Account;
 import sternwright.app.account.Accounts;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.web.access.FirstStartCode;
@@ -70,7 +73,7 @@ public class FirstStartPage {
     @PostMapping("/first-start")
     ModelAndView make(Page page, @Valid @ModelAttribute("typed") Typed typed, BindingResult errors) {
         if (accounts.any()) {
-            return page.go("/sign-in", "");
+            return late(page);
         }
         if (!errors.hasFieldErrors("password")) {
             NewPassword.judge(typed.password(), typed.again(), typed.name(), errors);
@@ -81,8 +84,15 @@ public class FirstStartPage {
         if (errors.hasErrors()) {
             return page.wrong(Section.NONE, "sign/first", new View(Form.typed(page, "sign", errors), code.asked()));
         }
-        accounts.first(typed.name(), typed.fullName(), typed.password())
-                .ifPresent(a -> audit.note(a, "account.first", a.name(), ""));
-        return page.go("/sign-in", "sign.first.made");
+        Optional<Account> made = accounts.first(typed.name(), typed.fullName(), typed.password());
+        made.ifPresent(a -> audit.note(a, "account.first", a.name(), ""));
+        return made.isPresent() ? page.go("/sign-in", "sign.first.made") : late(page);
+    }
+
+    /** Somebody else was first: said in words, so that nobody believes an account was made. */
+    private static ModelAndView late(Page page) {
+        ModelAndView shown = page.show(Section.NONE, "sign/late");
+        shown.setStatus(HttpStatus.CONFLICT);
+        return shown;
     }
 }
