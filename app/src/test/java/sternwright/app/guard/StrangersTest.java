@@ -11,6 +11,7 @@ import java.net.http.HttpResponse;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Random;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -264,7 +265,7 @@ class StrangersTest {
         String version = form.expectFirst("input[name=version]").attr("value");
         HttpResponse<String> kept = office.post(page, page, Map.of("text", text, "version", version));
         assertEquals(303, kept.statusCode(), kept.body());
-        assertEquals(name, desk.part(OpenYard.class).files().boats().get(boat).name());
+        assertEquals(name, Objects.requireNonNull(desk.part(OpenYard.class).files().boats().get(boat)).name());
         Crawl crawl = new Crawl(office);
         crawl.from("/boats/" + boat);
         assertTrue(

@@ -63,8 +63,8 @@ final class EntryColumns<R> {
     }
 
     List<Field<R, ?>> all() {
-        List<Field<R, ?>> all = new ArrayList<>(
-                List.of(date, installation, part, rule, outcome, hours, who, readings, note, findings));
+        List<Field<R, ?>> all =
+                new ArrayList<>(List.of(date, installation, part, rule, outcome, hours, who, readings, note, findings));
         all.addAll(strikes.all());
         return List.copyOf(all);
     }

@@ -43,7 +43,8 @@ final class StrikeColumns<R> {
         return List.of(on, by, why);
     }
 
-    @Nullable Strike strike(Values<R> v) {
+    @Nullable
+    Strike strike(Values<R> v) {
         LocalDate day = v.orNull(on);
         if (day != null) {
             return new Strike(day, v.get(by), v.get(why));
