@@ -2,14 +2,11 @@ package sternwright.app.pages;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
 
-import com.microsoft.playwright.BrowserContext;
-import com.microsoft.playwright.Page;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -63,14 +60,6 @@ class P50_PapersTest extends PageTest {
                     .findFirst()
                     .orElseThrow();
         }
-        for (Screen screen : Screen.values()) {
-            try (BrowserContext window = desk().window(screen)) {
-                Page page = window.newPage();
-                List<String> complaints = listen(page);
-                page.navigate(paper.toUri().toString());
-                look(page, "paper-" + kind.replaceAll("-$", ""), screen);
-                assertEquals(List.of(), complaints, kind + " at " + screen.word());
-            }
-        }
+        checkOpenPage(desk(), paper.toUri().toString(), "paper-" + kind.replaceAll("-$", ""));
     }
 }

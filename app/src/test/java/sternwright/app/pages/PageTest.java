@@ -9,6 +9,7 @@ import com.microsoft.playwright.BrowserContext;
 import com.microsoft.playwright.ConsoleMessage;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
+import com.microsoft.playwright.options.ColorScheme;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,6 +21,8 @@ import sternwright.app.account.Role;
 @Tag("pages")
 abstract class PageTest {
     private static final List<String> RULES = List.of("wcag2a", "wcag2aa", "wcag21a", "wcag21aa", "wcag22aa");
+
+    private static final List<Screen> LIGHT = List.of(Screen.DESK_LIGHT, Screen.PHONE_LIGHT);
 
     private static final String TOO_WIDE =
             "() => document.documentElement.scrollWidth - document.documentElement.clientWidth";
@@ -57,11 +60,11 @@ abstract class PageTest {
      * browser (a breach of the content policy is one), and a picture of each.
      */
     static void checkPage(String path, Role role) {
-        for (Screen screen : Screen.values()) {
+        for (Screen screen : LIGHT) {
             as(role, screen, page -> {
                 List<String> complaints = listen(page);
                 open(page, path);
-                look(page, name(path), screen);
+                lookInBothLights(page, name(path), screen);
                 assertEquals(List.of(), complaints, path + " at " + screen.word());
             });
         }
@@ -69,31 +72,56 @@ abstract class PageTest {
 
     /** The same for a page that nobody has to sign in for. */
     static void checkOpenPage(RunningDesk desk, String path) {
-        for (Screen screen : Screen.values()) {
+        checkOpenPage(desk, desk.address() + path.substring(1), name(path));
+    }
+
+    /** The same for a page or a file anywhere. */
+    static void checkOpenPage(RunningDesk desk, String address, String name) {
+        for (Screen screen : LIGHT) {
             try (BrowserContext window = desk.window(screen)) {
                 Page page = window.newPage();
                 List<String> complaints = listen(page);
-                page.navigate(desk.address() + path.substring(1));
-                look(page, name(path), screen);
-                assertEquals(List.of(), complaints, path + " at " + screen.word());
+                page.navigate(address);
+                lookInBothLights(page, name, screen);
+                assertEquals(List.of(), complaints, address + " at " + screen.word());
             }
         }
     }
 
+    /** Dark is the same page in other inks: of all rules only contrast can judge it otherwise, the rest is judged once. */
+    private static void lookInBothLights(Page page, String name, Screen light) {
+        look(page, name, light);
+        Screen dark = light.inTheDark();
+        page.emulateMedia(new Page.EmulateMediaOptions().setColorScheme(ColorScheme.DARK));
+        picture(page, name, dark);
+        assertEquals(
+                List.of(),
+                faults(new AxeBuilder(page).withRules(List.of("color-contrast"))),
+                name + " at " + dark.word());
+    }
+
     /** Judges the page as it stands, also in the middle of a walk, and takes its picture. */
     static void look(Page page, String name, Screen screen) {
-        page.screenshot(new Page.ScreenshotOptions()
-                .setFullPage(true)
-                .setPath(Path.of("target", "pictures", name + "-" + screen.word() + ".png")));
+        picture(page, name, screen);
         assertEquals(List.of(), faults(page), name + " at " + screen.word());
         int tooWide = ((Number) page.evaluate(TOO_WIDE)).intValue();
         assertTrue(tooWide <= 0, name + " at " + screen.word() + " is wider than the screen by " + tooWide + " pixels");
     }
 
+    private static void picture(Page page, String name, Screen screen) {
+        page.screenshot(new Page.ScreenshotOptions()
+                .setFullPage(true)
+                .setPath(Path.of("target", "pictures", name + "-" + screen.word() + ".png")));
+    }
+
     /** Faults of accessibility, each with the element it was found on. */
     static List<String> faults(Page page) {
+        return faults(new AxeBuilder(page).withTags(RULES));
+    }
+
+    private static List<String> faults(AxeBuilder checker) {
         List<String> faults = new ArrayList<>();
-        for (Rule rule : new AxeBuilder(page).withTags(RULES).analyze().getViolations()) {
+        for (Rule rule : checker.analyze().getViolations()) {
             rule.getNodes().forEach(n -> faults.add(rule.getId() + ": " + rule.getHelp() + ": " + n.getHtml()));
         }
         return faults;

@@ -33,6 +33,11 @@ enum Screen {
         return width < 600;
     }
 
+    /** The same screen in dark. */
+    Screen inTheDark() {
+        return phone() ? PHONE_DARK : DESK_DARK;
+    }
+
     /** As it stands in the name of a picture. */
     String word() {
         return width + (dark ? "-dark" : "-light");
