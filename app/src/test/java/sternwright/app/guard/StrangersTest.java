@@ -265,7 +265,10 @@ class StrangersTest {
         String version = form.expectFirst("input[name=version]").attr("value");
         HttpResponse<String> kept = office.post(page, page, Map.of("text", text, "version", version));
         assertEquals(303, kept.statusCode(), kept.body());
-        assertEquals(name, Objects.requireNonNull(desk.part(OpenYard.class).files().boats().get(boat)).name());
+        assertEquals(
+                name,
+                Objects.requireNonNull(desk.part(OpenYard.class).files().boats().get(boat))
+                        .name());
         Crawl crawl = new Crawl(office);
         crawl.from("/boats/" + boat);
         assertTrue(
