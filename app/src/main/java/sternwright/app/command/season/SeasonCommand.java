@@ -12,6 +12,7 @@ import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Csv;
 import sternwright.app.command.text.Json;
+import sternwright.app.desk.season.EventWords;
 import sternwright.app.desk.season.PlanSeason;
 import sternwright.app.desk.season.PlannedSeason;
 import sternwright.app.desk.season.PublishSeason;
@@ -50,7 +51,8 @@ public final class SeasonCommand extends Deed {
             arity = "1..*",
             description = {
                 "What has happened: away:PERSON:FROM:TO, hoist-down:HOIST:FROM:TO,",
-                "late:BOAT:RULE:DATE (the part is here on that day), emergency:BOAT[:DATE], wanted:BOAT:DATE."
+                "late:BOAT:RULE:DATE (the part is here on that day), emergency:BOAT[:DATE], wanted:BOAT:DATE,",
+                "set:BOAT:VISIT:OPERATION:DATE (that day, whatever it costs)."
             })
     List<String> after = new ArrayList<>();
 
@@ -118,7 +120,7 @@ public final class SeasonCommand extends Deed {
             throw BadInput.of("--seconds", "found " + seconds, "a number above 0, at most " + A_DAY, "");
         }
         List<SeasonEvent> events =
-                after.stream().map(e -> EventWords.parse(e, today)).toList();
+                after.stream().map(e -> EventWords.parse(e, today, "--after")).toList();
         SeasonAsk ask = new SeasonAsk(
                 program().shelf(), today, program().latest(), to, fresh, events, seconds, seed, System::nanoTime);
         SeasonProgress progress = new SeasonProgress(err(), "");

@@ -56,7 +56,7 @@ final class EventNames {
     private void known(String what, String written, Collection<String> known) {
         if (!known.contains(written)) {
             problems.add(new Problem(
-                    "--after",
+                    "what has happened",
                     0,
                     "",
                     "there is no " + what + " \"" + written + "\"",

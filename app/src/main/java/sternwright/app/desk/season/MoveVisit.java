@@ -2,17 +2,22 @@ package sternwright.app.desk.season;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Objects;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.SeasonFolder;
+import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.answer.DatedOperation;
+import sternwright.season.dated.answer.MovedDate;
 import sternwright.season.dated.event.SeasonEvent;
 
 /** Tells what moves when somebody sets an operation of the published plan on another day. */
@@ -73,12 +78,34 @@ public final class MoveVisit {
      * @throws BadInput if there is no published plan or no such operation in it, or it has begun
      */
     public static Moved of(SeasonAsk ask, OperationName name, LocalDate to, Onlooker onlooker) {
+        return of(ask, name, to, onlooker, null);
+    }
+
+    /**
+     * The same beside the published plan where that was judged already, so that no visit need be planned again.
+     *
+     * @param ask what is asked
+     * @param name an operation of the published plan
+     * @param to the day
+     * @param onlooker sees the work and may stop it
+     * @param judged the published plan as it was judged, null if it was not
+     * @return what moves and what it costs, or the clash
+     * @throws BadInput if there is no published plan or no such operation in it, or it has begun
+     */
+    public static Moved of(
+            SeasonAsk ask, OperationName name, LocalDate to, Onlooker onlooker, @Nullable PlannedSeason judged) {
         List<Published> published = SeasonFolder.read(ask.shelf(), ask.latest()).published();
         LocalDate was = was(published, name, ask.today());
+        Optional<Problem> closed = closed(ask, to);
+        if (closed.isPresent()) {
+            return new Moved(name, was, to, null, List.of(), 0, List.of(closed.get()));
+        }
         List<SeasonEvent> events = new ArrayList<>(ask.events());
         events.add(event(name, to));
         try {
-            PlannedSeason after = PlanSeason.of(onwards(ask, events), onlooker);
+            PlannedSeason after = judged == null
+                    ? PlanSeason.of(onwards(ask, events), onlooker)
+                    : PlanSeason.again(judged, onwards(ask, events), onlooker);
             double price = after.dated().cost().total() - PlanSeason.standing(after, onwards(ask, ask.events()));
             return new Moved(name, was, to, after, moves(published, after, name), price, List.of());
         } catch (BadInput clash) {
@@ -113,6 +140,22 @@ public final class MoveVisit {
         return was;
     }
 
+    /** A day on which nothing can be set. */
+    private static Optional<Problem> closed(SeasonAsk ask, LocalDate to) {
+        String found =
+                to.isBefore(ask.today()) ? to + " is past" : worksOn(ask, to) ? "" : "the yard does not work on " + to;
+        return found.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Problem("season", 0, "", found, "", "Choose a working day to come."));
+    }
+
+    private static boolean worksOn(SeasonAsk ask, LocalDate day) {
+        return YardFolder.only(ask.shelf(), List.of(), ask.latest())
+                .yard()
+                .calendar()
+                .works(day);
+    }
+
     private static SeasonAsk onwards(SeasonAsk ask, List<SeasonEvent> events) {
         return new SeasonAsk(
                 ask.shelf(),
@@ -126,11 +169,21 @@ public final class MoveVisit {
                 ask.nanoClock());
     }
 
-    private static List<Move> moves(List<Published> published, PlannedSeason after, OperationName asked) {
+    /**
+     * What stands on another day than in the plan the yard works by until now.
+     *
+     * @param after a season planned on from it
+     * @return promised dates first, then in order of the new days
+     */
+    public static List<Move> moves(PlannedSeason after) {
+        return moves(after.published(), after, null);
+    }
+
+    private static List<Move> moves(List<Published> published, PlannedSeason after, @Nullable OperationName asked) {
         Map<OperationName, LocalDate> before = new HashMap<>();
         published.forEach(p -> before.put(p.name(), p.date()));
-        List<OperationName> promised =
-                after.dated().moved().stream().map(m -> m.name()).toList();
+        Set<OperationName> promised =
+                after.dated().moved().stream().map(MovedDate::name).collect(Collectors.toSet());
         List<Move> moves = new ArrayList<>();
         for (DatedOperation o : after.dated().operations()) {
             OperationName name = o.meaning().name();
@@ -138,16 +191,10 @@ public final class MoveVisit {
             LocalDate is = o.from().toLocalDate();
             if (was != null && !was.equals(is)) {
                 String reason = name.equals(asked) ? "Set on this day by hand." : o.reason();
-                moves.add(new Move(
-                        name,
-                        Objects.requireNonNull(o.meaning().boatName()),
-                        was,
-                        is,
-                        promised.contains(name),
-                        reason));
+                moves.add(new Move(name, o.meaning().boatName(), was, is, promised.contains(name), reason));
             }
         }
-        moves.sort(java.util.Comparator.comparing((Move m) -> !m.name().equals(asked))
+        moves.sort(Comparator.comparing((Move m) -> !m.name().equals(asked))
                 .thenComparing(m -> !m.promised())
                 .thenComparing(Move::is));
         return moves;

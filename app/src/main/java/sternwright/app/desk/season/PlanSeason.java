@@ -3,9 +3,7 @@ package sternwright.app.desk.season;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -21,7 +19,6 @@ import sternwright.season.Cost;
 import sternwright.season.SeasonPlan;
 import sternwright.season.SeasonProblem;
 import sternwright.season.check.SeasonCheck;
-import sternwright.season.dated.OperationName;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
@@ -55,6 +52,7 @@ public final class PlanSeason {
     private final List<PromisedDate> fixed;
 
     private List<Published> kept = List.of();
+    private List<SeasonBoat> visits = List.of();
 
     private PlanSeason(SeasonAsk ask, Onlooker onlooker, @Nullable PlannedSeason base, List<PromisedDate> fixed) {
         this(ask, onlooker, base, fixed, YardFolder.all(ask.shelf(), ask.latest()));
@@ -141,6 +139,43 @@ public final class PlanSeason {
         return on.plan();
     }
 
+    /**
+     * Plans on with the visits of a season planned before: for what is asked of one plan again and again.
+     *
+     * @param before a season on the same published plan
+     * @param ask what is asked
+     * @param onlooker sees the work and may stop it
+     * @return a season that both judges have passed
+     * @throws BadInput if there is no such season
+     */
+    static PlannedSeason again(PlannedSeason before, SeasonAsk ask, Onlooker onlooker) {
+        PlanSeason on = new PlanSeason(ask, onlooker, null, List.of(), before.yard());
+        on.visits = before.season().request().boats();
+        on.remarks.addAll(before.remarks());
+        return on.plan();
+    }
+
+    /**
+     * A plan exactly as it was kept or published, judged on the yard as it is now; nothing is searched.
+     *
+     * @param ask what was asked for it
+     * @param kept the plan, as it was written
+     * @param bound what no plan can cost less than, in the yard's currency; null to work one out
+     * @return the season, passed by both judges
+     * @throws BadInput if the plan does not hold any more, with what stands against it
+     */
+    public static PlannedSeason asKept(SeasonAsk ask, List<Published> kept, @Nullable Double bound) {
+        return asKept(ask, YardFolder.all(ask.shelf(), ask.latest()), kept, bound);
+    }
+
+    /** The same on a yard that has been read already. */
+    public static PlannedSeason asKept(SeasonAsk ask, YardFiles yard, List<Published> kept, @Nullable Double bound) {
+        PlanSeason on = new PlanSeason(ask, Onlooker.NOBODY, null, List.of(), yard);
+        KeptPlan.Held held =
+                KeptPlan.of(on.season(on.known()), kept, ask.today()).orElseThrow();
+        return on.judged(held.season(), held.answer(bound));
+    }
+
     private PlannedSeason goOn(SeasonOfYard season, SeasonPlan plan, double firstCost) {
         SeasonAnswer answer = SeasonPlanner.goOn(
                 season.problem(),
@@ -161,22 +196,27 @@ public final class PlanSeason {
     }
 
     private PlannedSeason plan() {
-        EventNames.require(ask.events(), yard, files.resources());
         List<Published> published = known();
+        SeasonOfYard season = season(published);
+        onlooker.says("Placing " + season.problem().operations().size() + " operations of "
+                + season.problem().visits().size() + " visits ...");
+        if (!kept.isEmpty()) {
+            KeptPlan plan = KeptPlan.of(season, kept, ask.today());
+            if (plan.wrong().isEmpty()) {
+                KeptPlan.Held held = plan.orElseThrow();
+                return goOn(held.season(), held.plan(), 0);
+            }
+        }
+        return published.isEmpty() ? anew(season) : onFrom(season, published);
+    }
+
+    private SeasonOfYard season(List<Published> published) {
+        EventNames.require(ask.events(), yard, files.resources());
         LocalDate basis = published.stream()
                 .map(Published::plannedOn)
                 .min(Comparator.naturalOrder())
                 .orElse(ask.today());
-        SeasonOfYard season = season(boats(basis), published);
-        onlooker.says("Placing " + season.problem().operations().size() + " operations of "
-                + season.problem().visits().size() + " visits ...");
-        if (!kept.isEmpty()) {
-            SeasonPlan plan = new SeasonPlan(starts(season, kept), new Cost(0, 0, 0, 0, 0, 0), "as kept");
-            if (SeasonCheck.of(season.problem(), plan).isEmpty()) {
-                return goOn(season, plan, 0);
-            }
-        }
-        return published.isEmpty() ? anew(season) : onFrom(season, published);
+        return season(visits.isEmpty() ? boats(basis) : visits, published);
     }
 
     /** Boats with their visits: those of the season this one goes on from, or planned now. */
@@ -187,10 +227,9 @@ public final class PlanSeason {
             return standing.season().request().boats();
         }
         onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
-        VisitsForSeason visits =
-                new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(files));
-        List<SeasonBoat> boats = visits.all();
-        remarks.addAll(visits.remarks());
+        VisitsForSeason all = new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(files));
+        List<SeasonBoat> boats = all.all();
+        remarks.addAll(all.remarks());
         return boats;
     }
 
@@ -232,7 +271,7 @@ public final class PlanSeason {
                 files.tides(),
                 boats,
                 dates,
-                promises(published),
+                KnownDates.of(published, files.promises(), fixed, ask.today()),
                 begun,
                 files.hoistsDown(),
                 from,
@@ -254,41 +293,6 @@ public final class PlanSeason {
                         Stream.of(spring.to().plusMonths(MONTHS_AFTER_RECOMMISSION)))
                 .max(Comparator.naturalOrder())
                 .orElseThrow();
-    }
-
-    /** What was promised, and the days of lifts, launches and visits afloat that owners know from the published plan. */
-    private List<PromisedDate> promises(List<Published> published) {
-        Map<OperationName, PromisedDate> promises = new HashMap<>();
-        published.stream()
-                .filter(p -> !p.date().isBefore(ask.today()) && ownersKnow(p.name()))
-                .forEach(p -> promises.put(p.name(), p.kept()));
-        files.promises().stream()
-                .map(Sheet.Row::value)
-                .filter(p -> !p.date().isBefore(ask.today()))
-                .forEach(p -> promises.put(p.name(), withQuarter(p, promises.get(p.name()))));
-        fixed.forEach(p -> promises.put(p.name(), p));
-        return promises.values().stream()
-                .sorted(Comparator.comparing(PromisedDate::name))
-                .toList();
-    }
-
-    private static PromisedDate withQuarter(
-            PromisedDate promise, @org.jspecify.annotations.Nullable PromisedDate planned) {
-        return planned != null && planned.date().equals(promise.date())
-                ? new PromisedDate(
-                        promise.name(),
-                        promise.date(),
-                        planned.quarter(),
-                        promise.promisedOn(),
-                        promise.firm(),
-                        promise.movedPrice())
-                : promise;
-    }
-
-    private static boolean ownersKnow(OperationName name) {
-        return name.operation().equals("lift")
-                || name.operation().equals("launch")
-                || name.visit().contains("afloat");
     }
 
     private PlannedSeason anew(SeasonOfYard season) {
@@ -322,22 +326,12 @@ public final class PlanSeason {
     }
 
     private Replanner replanner(SeasonOfYard season, List<Published> published) {
-        SeasonPlan old = new SeasonPlan(starts(season, published), new Cost(0, 0, 0, 0, 0, 0), "as published");
+        SeasonPlan old = new SeasonPlan(KeptPlan.starts(season, published), new Cost(0, 0, 0, 0, 0, 0), "as published");
         try {
             return new Replanner(season.problem(), old, season.time().quarterFrom(ask.today()), List.of());
         } catch (Replanner.NoRoom none) {
             throw clash(none.season(), none.operations(), season);
         }
-    }
-
-    /** Where the published plan has each operation; far away where it does not know it. */
-    private static List<Integer> starts(SeasonOfYard season, List<Published> published) {
-        Map<OperationName, Integer> at = new HashMap<>();
-        published.forEach(p -> at.put(p.name(), season.time().quarterFrom(p.date()) + p.quarter()));
-        int unknown = season.time().axis().quarters();
-        return season.meanings().stream()
-                .map(m -> at.getOrDefault(m.name(), unknown))
-                .toList();
     }
 
     private Progress watch(SeasonOfYard season) {

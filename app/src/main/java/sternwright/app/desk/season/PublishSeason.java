@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.shelf.Shelf;
@@ -29,7 +30,7 @@ public final class PublishSeason {
      */
     public static void write(Shelf shelf, PlannedSeason planned, List<SeasonEvent> events, LocalDate basis)
             throws IOException {
-        write(shelf, planned, planned.dated().published(basis), events);
+        write(shelf, planned, planned.dated().published(basis), events, null);
     }
 
     /**
@@ -39,19 +40,31 @@ public final class PublishSeason {
      * @param planned the season it belongs to, for the dates that events brought
      * @param plan the plan as kept
      * @param events what happened before it was planned
+     * @param versionRead version of the plan that was published when this one was asked for, empty for none; null to publish whatever
+     *     was published since
+     * @throws sternwright.app.files.shelf.EditConflict if another plan was published since; then nothing has changed
      * @throws IOException if the disk refuses; then nothing has changed
      */
-    public static void write(Shelf shelf, PlannedSeason planned, List<Published> plan, List<SeasonEvent> events)
+    public static void write(
+            Shelf shelf,
+            PlannedSeason planned,
+            List<Published> plan,
+            List<SeasonEvent> events,
+            @Nullable String versionRead)
             throws IOException {
         try (Writing writing = shelf.write("season published")) {
-            put(shelf, writing, planned, plan, events);
+            String text = SeasonSheets.PLAN.write(plan);
+            if (versionRead == null) {
+                writing.put(SeasonFolder.PLAN, text);
+            } else {
+                writing.put(SeasonFolder.PLAN, text, versionRead);
+            }
+            put(shelf, writing, planned, events);
             writing.commit();
         }
     }
 
-    private static void put(
-            Shelf shelf, Writing files, PlannedSeason planned, List<Published> plan, List<SeasonEvent> events) {
-        files.put(SeasonFolder.PLAN, SeasonSheets.PLAN.write(plan));
+    private static void put(Shelf shelf, Writing files, PlannedSeason planned, List<SeasonEvent> events) {
         if (!events.isEmpty()) {
             files.put(
                     SeasonFolder.DATES,

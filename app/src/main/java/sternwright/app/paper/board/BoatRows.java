@@ -29,39 +29,40 @@ final class BoatRows {
     }
 
     void draw(List<List<DatedVisit>> rows, double height) {
-        scale.axis(chart, height, board.locale());
-        double y = SeasonBoard.AXIS;
-        double right = SeasonBoard.LABELS + SeasonBoard.CHART;
+        Frame frame = board.frame();
+        double row = frame.boatRow();
+        scale.axis(chart, height, board.locale(), frame.wide());
+        double y = frame.axis();
+        double right = frame.labels() + frame.chart();
         for (List<DatedVisit> visits : rows) {
-            chart.shape(
-                    "line",
-                    "b-hair",
-                    Look.HAIR,
-                    "x1",
-                    SeasonBoard.LABELS,
-                    "x2",
-                    right,
-                    "y1",
-                    y + SeasonBoard.BOAT_ROW,
-                    "y2",
-                    y + SeasonBoard.BOAT_ROW);
-            names.words(0, y + 11, "b-name", Look.NAME, cut(visits.get(0).boatName(), 24));
+            chart.shape("line", "b-hair", Look.HAIR, "x1", frame.labels(), "x2", right, "y1", y + row, "y2", y + row);
+            name(visits.get(0), y + row / 2 + 3.5);
             for (DatedVisit visit : visits) {
-                visit(visit, y + 2.5);
+                visit(visit, y + (row - BAR) / 2);
             }
-            words(visits, right + 8, y + 11);
-            y += SeasonBoard.BOAT_ROW;
+            words(visits, right + 8, y + row / 2 + 3.5);
+            y += row;
         }
-        if (board.today().isAfter(board.season().from())) {
+        if (board.today().isAfter(frame.from()) && !board.today().isAfter(frame.to())) {
             double x = scale.x(board.today());
-            chart.shape("line", "b-today", Look.TODAY, "x1", x, "x2", x, "y1", 18.0, "y2", height);
+            chart.shape("line", "b-today", Look.TODAY, "x1", x, "x2", x, "y1", frame.axis() - 6, "y2", height);
+        }
+    }
+
+    private void name(DatedVisit visit, double y) {
+        String name = cut(visit.boatName(), 24);
+        String address = board.frame().hold().boat(visit.boatId());
+        if (address.isEmpty()) {
+            names.words(0, y, "b-name", Look.NAME, name);
+        } else {
+            names.link(address, 0, y, "b-name", Look.NAME, name);
         }
     }
 
     private void visit(DatedVisit visit, double y) {
         LocalDateTime from = visit.ashoreFrom();
         LocalDateTime until = visit.ashoreUntil();
-        if (from != null && until != null) {
+        if (from != null && until != null && scale.shows(from.toLocalDate(), until.toLocalDate())) {
             double x = scale.x(from);
             chart.titled(
                     "rect",
@@ -78,10 +79,23 @@ final class BoatRows {
                     "height",
                     BAR);
         }
-        visit.operations().forEach(o -> operation(o, y));
+        visit.operations().stream()
+                .filter(o -> scale.shows(o.from().toLocalDate(), o.until().toLocalDate()))
+                .forEach(o -> operation(o, y));
     }
 
     private void operation(DatedOperation o, double y) {
+        boolean held = o.meaning().step() != Step.STANDS && board.frame().hold().operation(o);
+        if (held) {
+            chart.open(o);
+        }
+        draw(o, y);
+        if (held) {
+            chart.close();
+        }
+    }
+
+    private void draw(DatedOperation o, double y) {
         double x = scale.x(o.from());
         double width = Math.max(LEAST_MARK, scale.x(o.until()) - x);
         boolean bad = o.state() == State.LATE || o.state() == State.UNSAFE || o.state() == State.MOVED;

@@ -25,27 +25,32 @@ final class LoadRows {
     }
 
     void draw(List<Load> loads, double height) {
-        scale.axis(chart, height, board.locale());
-        double y = SeasonBoard.AXIS;
+        scale.axis(chart, height, board.locale(), board.frame().wide());
+        double y = board.frame().axis();
         for (Load load : loads) {
-            names.words(0, y + 13, "b-name", Look.NAME, BoatRows.cut(load.name(), 24));
+            names.words(0, y + middle(), "b-name", Look.NAME, BoatRows.cut(load.name(), 24));
             row(load, y);
-            y += SeasonBoard.LOAD_ROW;
+            y += board.frame().loadRow();
         }
     }
 
+    private double middle() {
+        return board.frame().loadRow() / 2 + 3;
+    }
+
     private void row(Load load, double y) {
-        double base = y + BAR + 2;
-        double right = SeasonBoard.LABELS + SeasonBoard.CHART;
-        chart.shape("line", "b-hair", Look.HAIR, "x1", SeasonBoard.LABELS, "x2", right, "y1", base, "y2", base);
+        double base = y + (board.frame().loadRow() + BAR) / 2 - 1;
+        double left = board.frame().labels();
+        double right = left + board.frame().chart();
+        chart.shape("line", "b-hair", Look.HAIR, "x1", left, "x2", right, "y1", base, "y2", base);
         for (int w = 0; w < load.weeks().size(); w++) {
             week(load, w, base);
         }
         List<Binding> full = board.binds(load);
         if (!full.isEmpty()) {
-            chart.words(right + 8, y + 13, "b-strong", Look.STRONG, words(full));
+            chart.words(right + 8, y + middle(), "b-strong", Look.STRONG, words(full));
         } else {
-            chart.words(right + 8, y + 13, "b-soft", Look.SOFT, most(load));
+            chart.words(right + 8, y + middle(), "b-soft", Look.SOFT, most(load));
         }
     }
 
@@ -55,6 +60,9 @@ final class LoadRows {
             return;
         }
         double x = scale.x(scale.weeks().get(w)) + 0.5;
+        if (scale.weekEnd(w) - x < 1) {
+            return;
+        }
         double width = Math.max(1, scale.weekEnd(w) - x - 0.5);
         boolean full = load.full(w);
         double height = Math.max(1.5, BAR * Math.min(1, week.share()));
@@ -76,7 +84,7 @@ final class LoadRows {
             boolean inside = full;
             chart.words(
                     x + width / 2,
-                    base - 3,
+                    inside || !board.frame().wide() ? base - 3 : base - height - 2,
                     inside ? "b-count-full" : "b-count",
                     inside ? Look.COUNT_FULL : Look.COUNT,
                     Integer.toString(week.used()));

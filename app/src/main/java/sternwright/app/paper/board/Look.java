@@ -5,6 +5,7 @@ final class Look {
     static final String AXIS = "font-size=\"10\" fill=\"#544d44\"";
     static final String MONTH = "stroke=\"#cdc3b2\" stroke-width=\"0.7\"";
     static final String WEEK = "stroke=\"#a89f90\" stroke-width=\"0.6\"";
+    static final String DAY = "font-size=\"9\" fill=\"#544d44\" text-anchor=\"middle\"";
     static final String NAME = "font-size=\"10\" fill=\"#1c1813\"";
     static final String STRONG = "font-size=\"10\" font-weight=\"600\" fill=\"#86291a\"";
     static final String SOFT = "font-size=\"9.5\" fill=\"#544d44\"";

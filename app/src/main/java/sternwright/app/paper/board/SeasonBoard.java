@@ -19,19 +19,16 @@ import sternwright.season.dated.answer.Load;
  * @param season the season
  * @param today the day called today
  * @param locale language of month names
+ * @param frame how large it is drawn, and which days
  */
-public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale) {
-    /** Boats of one panel: so many fit on a sheet. */
-    static final int ROWS = 40;
-
-    static final double LABELS = 132;
-    static final double CHART = 850;
-    static final double WORDS = 198;
-    static final double AXIS = 24;
-    static final double BOAT_ROW = 15;
-    static final double LOAD_ROW = 20;
+public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale, Frame frame) {
     /** Width of a sheet across, in px of 1/96 inch. */
     private static final double SHEET = 976;
+
+    /** The whole season on sheets of paper. */
+    public SeasonBoard(DatedSeason season, LocalDate today, Locale locale) {
+        this(season, today, locale, Frame.sheet(season));
+    }
 
     /**
      * One panel, in the forms for screen and paper.
@@ -49,9 +46,9 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale) {
                 .filter(l -> l.kind() != Load.Kind.PERSON || l.weeks().stream().anyMatch(w -> w.used() > 0))
                 .toList();
         List<Panel> panels = new ArrayList<>();
-        for (int at = 0; at < shown.size(); at += ROWS - 10) {
-            List<Load> some = shown.subList(at, Math.min(shown.size(), at + ROWS - 10));
-            double height = AXIS + some.size() * LOAD_ROW + 4;
+        for (int at = 0; at < shown.size(); at += frame.loads()) {
+            List<Load> some = shown.subList(at, Math.min(shown.size(), at + frame.loads()));
+            double height = frame.axis() + some.size() * frame.loadRow() + 4;
             Svg names = new Svg();
             Svg chart = new Svg();
             new LoadRows(this, scale(), names, chart).draw(some, height);
@@ -62,36 +59,72 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale) {
 
     /** Boats as bars, those that come first above. */
     public List<Panel> boats() {
-        Map<String, List<DatedVisit>> byBoat = season.visits().stream()
-                .sorted(Comparator.comparing(DatedVisit::from))
-                .collect(Collectors.groupingBy(DatedVisit::boatId, LinkedHashMap::new, Collectors.toList()));
-        List<List<DatedVisit>> rows = new ArrayList<>(byBoat.values());
+        List<List<DatedVisit>> rows = rows(season.visits());
         List<Panel> panels = new ArrayList<>();
-        for (int at = 0; at < rows.size(); at += ROWS) {
-            List<List<DatedVisit>> some = rows.subList(at, Math.min(rows.size(), at + ROWS));
-            double height = AXIS + some.size() * BOAT_ROW + 4;
-            Svg names = new Svg();
-            Svg chart = new Svg();
-            new BoatRows(this, scale(), names, chart).draw(some, height);
+        for (int at = 0; at < rows.size(); at += frame.boats()) {
+            List<List<DatedVisit>> some = rows.subList(at, Math.min(rows.size(), at + frame.boats()));
             String title = "Boats " + (at + 1) + " to " + (at + some.size()) + " of " + rows.size();
-            panels.add(panel(title, names, chart, height));
+            panels.add(boats(some, title));
         }
         return panels;
     }
 
+    /**
+     * Some boats.
+     *
+     * @param rows each boat's visits
+     * @param title what they are
+     * @return the panel
+     */
+    public Panel boats(List<List<DatedVisit>> rows, String title) {
+        double height = frame.axis() + rows.size() * frame.boatRow() + 4;
+        Svg names = new Svg();
+        Svg chart = new Svg();
+        new BoatRows(this, scale(), names, chart).draw(rows, height);
+        return panel(title, names, chart, height);
+    }
+
+    /**
+     * Visits put together by boat.
+     *
+     * @param visits visits in any order
+     * @return each boat's visits, the boat that comes first above
+     */
+    public static List<List<DatedVisit>> rows(List<DatedVisit> visits) {
+        Map<String, List<DatedVisit>> byBoat = visits.stream()
+                .sorted(Comparator.comparing(DatedVisit::from))
+                .collect(Collectors.groupingBy(DatedVisit::boatId, LinkedHashMap::new, Collectors.toList()));
+        return List.copyOf(byBoat.values());
+    }
+
     private Panel panel(String title, Svg names, Svg chart, double height) {
-        double right = CHART + WORDS;
+        double labels = frame.labels();
+        double right = frame.chart() + frame.words();
+        if (frame.wide()) {
+            String days = String.format(
+                    Locale.ROOT,
+                    " data-from=\"%s\" data-to=\"%s\" data-left=\"%.1f\" data-width=\"%.1f\"",
+                    frame.from(),
+                    frame.to(),
+                    labels,
+                    frame.chart());
+            return new Panel(
+                    title,
+                    names.held(0, labels, height, title + ": names", " preserveAspectRatio=\"xMinYMin slice\""),
+                    chart.held(labels, right, height, title, days),
+                    "");
+        }
         Svg whole = new Svg();
         whole.raw(names).raw(chart);
         return new Panel(
                 title,
-                names.framed(0, LABELS, height, LABELS, title + ": names"),
-                chart.framed(LABELS, right, height, right, title),
-                whole.printed(LABELS + right, height, SHEET, title));
+                names.framed(0, labels, height, labels, title + ": names"),
+                chart.framed(labels, right, height, right, title),
+                whole.printed(labels + right, height, SHEET, title));
     }
 
     private TimeScale scale() {
-        return new TimeScale(season.from(), season.to(), season.weeks(), LABELS, CHART);
+        return new TimeScale(frame.from(), frame.to(), season.weeks(), frame.labels(), frame.chart());
     }
 
     /** The stretches in which a resource is full. */

@@ -4,14 +4,28 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
+import sternwright.season.dated.OperationName;
+import sternwright.season.dated.answer.DatedOperation;
 
 /** A drawing while it is made: shapes, and words on top of them. */
 final class Svg {
     private final StringBuilder text = new StringBuilder(1 << 14);
     private final List<Label> labels = new ArrayList<>();
 
-    /** Words at a place: the left end, or the middle, of their base line. */
-    private record Label(double x, double y, String cssClass, String look, String words) {}
+    /** Words at a place: the left end, or the middle, of their base line; they may lead somewhere. */
+    private record Label(double x, double y, String cssClass, String look, String words, String address) {
+        String svg() {
+            String plain = String.format(
+                    Locale.ROOT,
+                    "<text class=\"%s\" %s x=\"%.1f\" y=\"%.1f\">%s</text>",
+                    cssClass,
+                    look,
+                    x,
+                    y,
+                    escaped(words));
+            return address.isEmpty() ? plain : "<a href=\"" + escaped(address) + "\">" + plain + "</a>";
+        }
+    }
 
     /** A shape or line without words. */
     Svg shape(String name, String cssClass, String look, Object... attributes) {
@@ -32,8 +46,35 @@ final class Svg {
 
     /** Words. */
     Svg words(double x, double y, String cssClass, String look, String words) {
-        labels.add(new Label(x, y, cssClass, look, words));
+        labels.add(new Label(x, y, cssClass, look, words, ""));
         return this;
+    }
+
+    /** Words that lead somewhere. */
+    Svg link(String address, double x, double y, String cssClass, String look, String words) {
+        labels.add(new Label(x, y, cssClass, look, words, address));
+        return this;
+    }
+
+    /** Begins an operation that can be set on another day; the page's script reads which. */
+    void open(DatedOperation operation) {
+        OperationName name = operation.meaning().name();
+        text.append("<g class=\"b-held\" data-boat=\"")
+                .append(escaped(name.boatId()))
+                .append("\" data-name=\"")
+                .append(escaped(operation.meaning().boatName()))
+                .append("\" data-visit=\"")
+                .append(escaped(name.visit()))
+                .append("\" data-operation=\"")
+                .append(escaped(name.operation()))
+                .append("\" data-day=\"")
+                .append(operation.from().toLocalDate())
+                .append("\">");
+    }
+
+    /** Ends it. */
+    void close() {
+        text.append("</g>");
     }
 
     /** What another drawing holds. */
@@ -72,20 +113,15 @@ final class Svg {
                 .replace("\"", "&quot;");
     }
 
+    private StringBuilder whole() {
+        StringBuilder whole = new StringBuilder(text);
+        labels.forEach(l -> whole.append(l.svg()));
+        return whole;
+    }
+
     /** The drawing so far, in a frame of a size. */
     String framed(double x, double width, double height, double shownWidth, String label) {
-        StringBuilder shapes = new StringBuilder(text);
-        for (Label l : labels) {
-            shapes.append(String.format(
-                    Locale.ROOT,
-                    "<text class=\"%s\" %s x=\"%.1f\" y=\"%.1f\">%s</text>",
-                    l.cssClass,
-                    l.look,
-                    l.x,
-                    l.y,
-                    escaped(l.words)));
-        }
-        return frame(x, width, height, shownWidth, label, shapes);
+        return frame(x, width, height, shownWidth, label, whole());
     }
 
     /**
@@ -127,5 +163,33 @@ final class Svg {
                 shownWidth,
                 height * shownWidth / width,
                 shapes);
+    }
+
+    /** The drawing so far, in its own size, for a page on which its parts can be taken hold of. */
+    String held(double x, double width, double height, String label, String attributes) {
+        return String.format(
+                Locale.ROOT,
+                "<svg role=\"group\" aria-label=\"%s\" viewBox=\"%.0f 0 %.0f %.0f\" width=\"%.0f\" height=\"%.0f\"%s>%s</svg>",
+                escaped(label),
+                x,
+                width,
+                height,
+                width,
+                height,
+                attributes,
+                whole());
+    }
+
+    /** The drawing so far as a picture that takes the width it is given. */
+    String picture(double width, double height, String label) {
+        return String.format(
+                Locale.ROOT,
+                "<svg role=\"img\" aria-label=\"%s\" viewBox=\"0 0 %.0f %.0f\" width=\"%.0f\" height=\"%.0f\">%s</svg>",
+                escaped(label),
+                width,
+                height,
+                width,
+                height,
+                whole());
     }
 }

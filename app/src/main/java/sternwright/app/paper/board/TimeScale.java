@@ -25,8 +25,9 @@ record TimeScale(LocalDate from, LocalDate to, List<LocalDate> weeks, double lef
     }
 
     /** Months with their names above a hairline for each, through {@code height}. */
-    void axis(Svg svg, double height, Locale locale) {
+    void axis(Svg svg, double height, Locale locale, boolean days) {
         DateTimeFormatter name = DateTimeFormatter.ofPattern("LLL", locale);
+        double ticks = days ? 29 : 18;
         LocalDate month = from.withDayOfMonth(1);
         while (!month.isAfter(to)) {
             double x = month.isBefore(from) ? left : x(month);
@@ -46,8 +47,23 @@ record TimeScale(LocalDate from, LocalDate to, List<LocalDate> weeks, double lef
             month = month.plusMonths(1);
         }
         for (LocalDate week : weeks) {
+            if (week.isBefore(from) || week.isAfter(to)) {
+                continue;
+            }
             double x = x(week);
-            svg.shape("line", "b-week", Look.WEEK, "x1", x, "x2", x, "y1", 18.0, "y2", 21.0);
+            svg.shape("line", "b-week", Look.WEEK, "x1", x, "x2", x, "y1", ticks, "y2", ticks + 3);
+            if (days && weekPx() >= 13) {
+                svg.words(x, 26, "b-day", Look.DAY, Integer.toString(week.getDayOfMonth()));
+            }
         }
+    }
+
+    private double weekPx() {
+        return width * 7 / (ChronoUnit.DAYS.between(from, to) + 1);
+    }
+
+    /** Whether any of these days is shown. */
+    boolean shows(LocalDate first, LocalDate last) {
+        return !last.isBefore(from) && !first.isAfter(to);
     }
 }

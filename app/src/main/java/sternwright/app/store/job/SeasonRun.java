@@ -20,7 +20,9 @@ import org.jspecify.annotations.Nullable;
  * @param spentS seconds of search spent so far, by all programs together
  * @param cost of the best plan so far in the yard's currency, null if there is none yet
  * @param bound no plan can cost less, null if not known yet
- * @param plan the best plan so far, columns of {@code season.csv}; null if there is none yet
+ * @param plan the best plan kept so far, columns of {@code season.csv}; null if there is none yet
+ * @param course how cost and bound went, as the desk writes it; null before the first plan
+ * @param refused why there is no plan, as the desk writes it; null unless refused
  */
 public record SeasonRun(
         String id,
@@ -37,7 +39,9 @@ public record SeasonRun(
         double spentS,
         @Nullable Double cost,
         @Nullable Double bound,
-        @Nullable String plan) {
+        @Nullable String plan,
+        @Nullable String course,
+        @Nullable String refused) {
     /** How far a run is. */
     public enum State {
         /** Nobody works on it yet. */
@@ -49,7 +53,9 @@ public record SeasonRun(
         /** Stopped by a person; the best plan so far is kept. */
         STOPPED,
         /** There is no plan, and {@code says} tells why. */
-        REFUSED
+        REFUSED,
+        /** A fault of the program ended it; {@code says} tells which, and the best plan until then is kept. */
+        FAILED
     }
 
     /**

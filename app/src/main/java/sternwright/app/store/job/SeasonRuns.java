@@ -2,6 +2,7 @@ package sternwright.app.store.job;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.sql.Types;
 import java.time.Instant;
 import java.util.List;
 import java.util.Locale;
@@ -16,7 +17,7 @@ public final class SeasonRuns {
     private static final int LONGEST = 1000;
     private static final String FACTS =
             "id, asked_by, asked_at, ask, state, stop_asked, node, tries, beat_at, ended_at,"
-                    + " says, spent_s, cost, bound, plan";
+                    + " says, spent_s, cost, bound, plan, course, refused";
 
     private final Store store;
     private final JdbcClient read;
@@ -106,32 +107,59 @@ public final class SeasonRuns {
      * @param id of the run
      * @param node the program
      * @param says what it does
-     * @param spentS seconds of search spent so far
+     * @param at how good its best plan is
      * @return false if the run is another program's by now, or has ended
      */
-    public boolean beat(String id, String node, String says, double spentS) {
-        return write.sql("update season_run set beat_at = ?, says = ?, spent_s = ?"
+    public boolean beat(String id, String node, String says, At at) {
+        return write.sql("update season_run set beat_at = ?, says = ?, spent_s = ?, cost = coalesce(?, cost),"
+                                + " bound = coalesce(?, bound), course = coalesce(?, course)"
                                 + " where id = ? and node = ? and state = 'RUNNING'")
-                        .params(now(), cut(says), spentS, id, node)
+                        .param(1, now())
+                        .param(2, cut(says))
+                        .param(3, at.spentS())
+                        .param(4, at.cost(), Types.DOUBLE)
+                        .param(5, at.bound(), Types.DOUBLE)
+                        .param(6, at.course(), Types.VARCHAR)
+                        .param(7, id)
+                        .param(8, node)
                         .update()
                 == 1;
     }
+
+    /**
+     * How far a run is and how good its best plan.
+     *
+     * @param spentS seconds of search spent so far
+     * @param cost of the best plan so far, null before the first
+     * @param bound no plan can cost less, null if not known yet
+     * @param course how cost and bound went, null before the first plan
+     */
+    public record At(
+            double spentS,
+            @Nullable Double cost,
+            @Nullable Double bound,
+            @Nullable String course) {}
 
     /**
      * Keeps the best plan so far.
      *
      * @param id of the run
      * @param node the program
-     * @param spentS seconds of search spent so far
-     * @param cost of the plan
-     * @param bound no plan can cost less
+     * @param at how good it is
      * @param plan columns of {@code season.csv}
      * @return false if the run is another program's by now, or has ended
      */
-    public boolean keep(String id, String node, double spentS, double cost, double bound, String plan) {
-        return write.sql("update season_run set beat_at = ?, spent_s = ?, cost = ?, bound = ?, plan = ?"
+    public boolean keep(String id, String node, At at, String plan) {
+        return write.sql("update season_run set beat_at = ?, spent_s = ?, cost = ?, bound = ?, course = ?, plan = ?"
                                 + " where id = ? and node = ? and state = 'RUNNING'")
-                        .params(now(), spentS, cost, bound, plan, id, node)
+                        .param(1, now())
+                        .param(2, at.spentS())
+                        .param(3, at.cost(), Types.DOUBLE)
+                        .param(4, at.bound(), Types.DOUBLE)
+                        .param(5, at.course(), Types.VARCHAR)
+                        .param(6, plan)
+                        .param(7, id)
+                        .param(8, node)
                         .update()
                 == 1;
     }
@@ -143,11 +171,17 @@ public final class SeasonRuns {
      * @param node the program
      * @param state how it ended
      * @param says the last word
+     * @param refused why there is no plan, as the desk writes it; null unless refused
      */
-    public void end(String id, String node, SeasonRun.State state, String says) {
-        write.sql("update season_run set state = ?, says = ?, ended_at = ?"
+    public void end(String id, String node, SeasonRun.State state, String says, @Nullable String refused) {
+        write.sql("update season_run set state = ?, says = ?, ended_at = ?, refused = ?"
                         + " where id = ? and node = ? and state = 'RUNNING'")
-                .params(state.name().toUpperCase(Locale.ROOT), cut(says), now(), id, node)
+                .param(1, state.name().toUpperCase(Locale.ROOT))
+                .param(2, cut(says))
+                .param(3, now())
+                .param(4, refused, Types.VARCHAR)
+                .param(5, id)
+                .param(6, node)
                 .update();
     }
 
@@ -175,7 +209,9 @@ public final class SeasonRuns {
                 row.getDouble(12),
                 figure(row, 13),
                 figure(row, 14),
-                row.getString(15));
+                row.getString(15),
+                row.getString(16),
+                row.getString(17));
     }
 
     private static @Nullable Instant instant(ResultSet row, int column) throws SQLException {

@@ -13,7 +13,7 @@ final class Assets {
     /** The library for parts of pages that load by themselves. */
     static final String HTMX = "META-INF/resources/webjars/htmx.org/2.0.7/dist/htmx.min.js";
 
-    private static final List<String> NAMES = List.of("desk.css", "print.css", "mark.svg");
+    private static final List<String> NAMES = List.of("desk.css", "print.css", "mark.svg", "season.js");
 
     private final String version;
 

@@ -19,12 +19,31 @@ import tools.jackson.databind.json.JsonMapper;
  * @param events what has happened
  * @param seconds how long to search in all
  * @param seed seed of all random draws
+ * @param published version of {@code season.csv} when it was asked, empty if no plan was published; whoever publishes the run's plan
+ *     is told if another was published since; null where that does not matter
  */
 public record RunAsk(
-        LocalDate today, @Nullable LocalDate to, boolean fresh, List<SeasonEvent> events, double seconds, long seed) {
+        LocalDate today,
+        @Nullable LocalDate to,
+        boolean fresh,
+        List<SeasonEvent> events,
+        double seconds,
+        long seed,
+        @Nullable String published) {
     /** Copies the list. */
     public RunAsk {
         events = List.copyOf(events);
+    }
+
+    /** A run that is published whatever was published since. */
+    public RunAsk(
+            LocalDate today,
+            @Nullable LocalDate to,
+            boolean fresh,
+            List<SeasonEvent> events,
+            double seconds,
+            long seed) {
+        this(today, to, fresh, events, seconds, seed, null);
     }
 
     /** Says which kind of event each is, by its name. */
@@ -43,7 +62,13 @@ public record RunAsk(
         return MAPPER.writeValueAsString(this);
     }
 
-    static RunAsk of(String text) {
+    /**
+     * What a run was asked.
+     *
+     * @param text as it stands with the run
+     * @return the same
+     */
+    public static RunAsk of(String text) {
         return MAPPER.readValue(text, RunAsk.class);
     }
 

@@ -7,6 +7,7 @@ import com.github.kagkarlsson.scheduler.task.TaskDescriptor;
 import com.github.kagkarlsson.scheduler.task.helper.OneTimeTask;
 import com.github.kagkarlsson.scheduler.task.helper.Tasks;
 import java.io.IOException;
+import java.lang.ref.SoftReference;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,11 +15,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.UUID;
 import java.util.function.LongSupplier;
-import sternwright.app.desk.season.Onlooker;
+import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import sternwright.app.desk.season.PlanSeason;
 import sternwright.app.desk.season.PlannedSeason;
 import sternwright.app.desk.season.PublishSeason;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
 import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.sheet.TableFile;
@@ -27,6 +31,7 @@ import sternwright.app.store.job.SeasonRun;
 import sternwright.app.store.job.SeasonRuns;
 import sternwright.app.store.job.SqliteJobs;
 import sternwright.season.dated.Published;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Runs of the season on a store: asked for at one program, done once by any, seen and stopped from all. */
 public final class SeasonJobs implements AutoCloseable {
@@ -38,13 +43,20 @@ public final class SeasonJobs implements AutoCloseable {
     /** Long ago by the clock of any program. */
     private static final Instant AT_ONCE = Instant.EPOCH;
 
-    private static final double HARDLY_ANY_TIME_S = 0.001;
+    private static final Logger LOG = LoggerFactory.getLogger(SeasonJobs.class);
+    private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Store store;
     private final SeasonRuns runs;
     private final LongSupplier nanoClock;
     private final String node;
     private final Scheduler scheduler;
+
+    @Nullable
+    private volatile Made made;
+
+    /** The plan of the run last worked on or looked at here; given up when memory is short. */
+    private record Made(String id, String plan, SoftReference<PlannedSeason> season) {}
 
     /**
      * How often things are looked at.
@@ -134,20 +146,40 @@ public final class SeasonJobs implements AutoCloseable {
     }
 
     /**
-     * The best plan of a run so far, judged again.
+     * The best plan of a run so far as it was kept, to the letter, judged again. Where this program made it, it is there at once.
      *
      * @param run a run with a plan
      * @return the season; empty if it has no plan yet
-     * @throws BadInput if the yard has changed so that the season is none any more
+     * @throws BadInput if the yard has changed so that the plan is none any more
      */
     public Optional<PlannedSeason> planned(SeasonRun run) {
-        List<Published> kept = kept(run);
-        if (kept.isEmpty()) {
+        String plan = run.plan();
+        if (plan == null) {
             return Optional.empty();
         }
+        Optional<PlannedSeason> made = made(run.id(), plan);
+        if (made.isPresent()) {
+            return made;
+        }
         RunAsk ask = RunAsk.of(run.ask());
-        return Optional.of(PlanSeason.from(
-                ask.on(store.shelf(run.by()), HARDLY_ANY_TIME_S, ask.seed(), nanoClock), kept, Onlooker.NOBODY));
+        Double bound = run.bound();
+        PlannedSeason planned =
+                PlanSeason.asKept(ask.on(store.shelf(run.by()), 1, ask.seed(), nanoClock), kept(run), bound);
+        remember(run.id(), plan, planned);
+        return Optional.of(planned);
+    }
+
+    private Optional<PlannedSeason> made(String id, String plan) {
+        Made known = made;
+        PlannedSeason season =
+                known != null && known.id().equals(id) && known.plan().equals(plan)
+                        ? known.season().get()
+                        : null;
+        return Optional.ofNullable(season);
+    }
+
+    private void remember(String id, String plan, PlannedSeason season) {
+        made = new Made(id, plan, new SoftReference<>(season));
     }
 
     /**
@@ -156,18 +188,37 @@ public final class SeasonJobs implements AutoCloseable {
      * @param run a run with a plan
      * @param by who publishes it
      * @return what was published; empty if the run has no plan
+     * @throws sternwright.app.files.shelf.EditConflict if another plan was published since the run was asked for; nothing has changed then
      * @throws IOException if the store refuses; nothing has changed then
      */
     public Optional<PlannedSeason> publish(SeasonRun run, String by) throws IOException {
+        RunAsk ask = RunAsk.of(run.ask());
         Optional<PlannedSeason> planned = planned(run);
         if (planned.isPresent()) {
-            PublishSeason.write(
-                    store.shelf(by),
-                    planned.get(),
-                    kept(run),
-                    RunAsk.of(run.ask()).events());
+            PublishSeason.write(store.shelf(by), planned.get(), kept(run), ask.events(), ask.published());
         }
         return planned;
+    }
+
+    /**
+     * What a run was asked.
+     *
+     * @param run a run
+     * @return as it was asked for
+     */
+    public static RunAsk asked(SeasonRun run) {
+        return RunAsk.of(run.ask());
+    }
+
+    /**
+     * Why a run was refused.
+     *
+     * @param run a run
+     * @return every problem; empty if it was not refused
+     */
+    public static List<Problem> refused(SeasonRun run) {
+        String why = run.refused();
+        return why == null ? List.of() : List.of(JSON.readValue(why, Problem[].class));
     }
 
     private static List<Published> kept(SeasonRun run) {
@@ -189,12 +240,17 @@ public final class SeasonJobs implements AutoCloseable {
         runs.begin(id, node);
         Slices slices = new Slices(runs, run, node, pace.slice());
         try {
-            boolean stopped = slices.work(store.shelf(run.by()), kept(run), nanoClock);
-            runs.end(id, node, stopped ? SeasonRun.State.STOPPED : SeasonRun.State.DONE, "");
+            Slices.Worked worked = slices.work(store.shelf(run.by()), kept(run), nanoClock);
+            runs.one(id).map(SeasonRun::plan).ifPresent(plan -> remember(id, plan, worked.best()));
+            runs.end(id, node, worked.stopped() ? SeasonRun.State.STOPPED : SeasonRun.State.DONE, "", null);
         } catch (BadInput noSeason) {
-            runs.end(id, node, SeasonRun.State.REFUSED, String.valueOf(noSeason.getMessage()));
+            String why = JSON.writeValueAsString(noSeason.problems());
+            runs.end(id, node, SeasonRun.State.REFUSED, String.valueOf(noSeason.getMessage()), why);
         } catch (Slices.TakenOver another) {
             return;
+        } catch (IllegalStateException fault) {
+            LOG.error("a run of the season ended by a fault of the program", fault);
+            runs.end(id, node, SeasonRun.State.FAILED, String.valueOf(fault.getMessage()), null);
         }
     }
 

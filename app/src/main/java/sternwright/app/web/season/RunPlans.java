@@ -1,0 +1,74 @@
+package sternwright.app.web.season;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.util.List;
+import java.util.Optional;
+import org.springframework.stereotype.Component;
+import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.season.MoveVisit;
+import sternwright.app.desk.season.PlannedSeason;
+import sternwright.app.desk.season.board.SeasonBoards;
+import sternwright.app.desk.season.board.ShownSeason;
+import sternwright.app.desk.season.run.SeasonJobs;
+import sternwright.app.files.SeasonFolder;
+import sternwright.app.files.shelf.Kept;
+import sternwright.app.store.job.SeasonRun;
+import sternwright.app.web.page.Page;
+import sternwright.season.dated.answer.DatedSeason;
+
+/** The plan a run ended with, to the letter, beside the one the yard works by. */
+@Component
+class RunPlans {
+    private static final int MOST = 60;
+
+    private final OpenYard yard;
+    private final SeasonBoards boards;
+    private final SeasonJobs jobs;
+
+    RunPlans(OpenYard yard, SeasonBoards boards, SeasonJobs jobs) {
+        this.yard = yard;
+        this.boards = boards;
+        this.jobs = jobs;
+    }
+
+    Optional<RunView.Plan> of(Page page, SeasonRun run, RunText text) {
+        Optional<PlannedSeason> planned = jobs.planned(run);
+        if (planned.isEmpty()) {
+            return Optional.empty();
+        }
+        PlannedSeason plan = planned.get();
+        Optional<ShownSeason> shown = boards.published();
+        DatedSeason before = shown.filter(s -> s.standing() == ShownSeason.Standing.HOLDS)
+                .map(ShownSeason::dated)
+                .orElse(null);
+        Optional<Kept> now = now();
+        boolean same = now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();
+        String asked = SeasonJobs.asked(run).published();
+        boolean stale =
+                !same && asked != null && !asked.equals(now.map(Kept::version).orElse(""));
+        List<MoveVisit.Move> moves = same
+                ? List.of()
+                : MoveVisit.moves(plan).stream().filter(m -> !m.promised()).toList();
+        String kept = same
+                ? page.say("season.kept.same")
+                : stale
+                        ? page.say("season.kept.stale", now.map(Kept::by).orElse(""))
+                        : page.say(shown.isEmpty() ? "season.kept.first" : "season.kept.open");
+        return Optional.of(new RunView.Plan(
+                text.sums().of(plan.dated(), plan.remarks(), same ? null : before),
+                before == null || same ? "" : text.sums().money(before.cost().total()),
+                moves.stream().limit(MOST).map(text::move).toList(),
+                Math.max(0, moves.size() - MOST),
+                kept,
+                !same && !stale));
+    }
+
+    private Optional<Kept> now() {
+        try {
+            return yard.shelf("").kept(SeasonFolder.PLAN);
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read the published plan", e);
+        }
+    }
+}
