@@ -39,4 +39,13 @@ public record Overriding(
     public Overriding {
         drop = Set.copyOf(drop);
     }
+
+    /**
+     * The figures it gives and the clauses it takes out, in a few words.
+     *
+     * @return such as {@code 12 months, no h}; empty if it changes no figure
+     */
+    public String figures() {
+        return FigureWords.of(this);
+    }
 }

@@ -88,6 +88,81 @@ public record Yard(
     }
 
     /**
+     * The same yard with other prices.
+     *
+     * @param inCurrency of every price
+     * @param tax what tax is called
+     * @param percent tax, percent
+     * @param perHour price of an engineer's hour
+     * @param setUp minutes of set-up at one service point
+     * @param charges lifts, hard standing, call-outs
+     * @return a new record
+     */
+    public Yard rates(Currency inCurrency, String tax, double percent, double perHour, double setUp, Tariff charges) {
+        return new Yard(
+                name,
+                invented,
+                inCurrency,
+                tax,
+                percent,
+                perHour,
+                setUp,
+                charges,
+                season,
+                calendar,
+                uses,
+                stores,
+                units);
+    }
+
+    /**
+     * The same yard with another year.
+     *
+     * @param halves lay-up and recommission
+     * @param days working days
+     * @return a new record
+     */
+    public Yard year(SeasonDates halves, WorkCalendar days) {
+        return new Yard(
+                name,
+                invented,
+                currency,
+                taxName,
+                taxPercent,
+                labourPerHour,
+                setUpMinutes,
+                tariff,
+                halves,
+                days,
+                uses,
+                stores,
+                units);
+    }
+
+    /**
+     * The same yard in other units.
+     *
+     * @param others the units it works in
+     * @return a new record
+     */
+    public Yard in(YardUnits others) {
+        return new Yard(
+                name,
+                invented,
+                currency,
+                taxName,
+                taxPercent,
+                labourPerHour,
+                setUpMinutes,
+                tariff,
+                season,
+                calendar,
+                uses,
+                stores,
+                others);
+    }
+
+    /**
      * The kind of use of an id.
      *
      * @param id short name

@@ -146,7 +146,7 @@ public class WorkApi {
      * @param rule id of its rule, or what happened
      * @param date its day
      * @param part installation/part, where several lines could be meant
-     * @param outcome done, seen, refused or happened, where several lines could be meant
+     * @param outcome DONE, SEEN, REFUSED or HAPPENED, where several lines could be meant
      * @param hours its engine hours, where several lines could be meant
      * @param why what is wrong with it
      */

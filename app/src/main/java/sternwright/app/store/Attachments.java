@@ -44,12 +44,25 @@ public final class Attachments {
             long size,
             String sha256,
             String by,
-            Instant at) {}
+            Instant at) {
+        private static final int STEPS_WITH_CARD = 4;
+
+        /**
+         * The job card it was taken for: the folder below that of its boat.
+         *
+         * @return its id; empty if it is of no card
+         */
+        public String about() {
+            String[] steps = name.split("/");
+            return !boatId.isEmpty() && steps.length == STEPS_WITH_CARD ? steps[2] : "";
+        }
+    }
 
     /**
      * Puts one in.
      *
      * @param boatId the boat; empty for the yard
+     * @param about the job card it was taken for; empty for none
      * @param fileName as it was called; letters that no file name has become hyphens
      * @param contentType as RFC 6838 writes it, checked by the caller
      * @param content the bytes
@@ -57,9 +70,10 @@ public final class Attachments {
      * @return what is kept
      * @throws IOException if the store refuses; nothing was kept
      */
-    public Attachment put(String boatId, String fileName, String contentType, byte[] content, String by)
+    public Attachment put(String boatId, String about, String fileName, String contentType, byte[] content, String by)
             throws IOException {
-        String name = FOLDER + "/" + (boatId.isEmpty() ? "" : boatId + "/") + plain(fileName);
+        String folder = FOLDER + "/" + (boatId.isEmpty() ? "" : boatId + "/") + (about.isEmpty() ? "" : about + "/");
+        String name = folder + plain(fileName);
         return putAs(ShelfName.require(name), boatId, contentType, content, by);
     }
 

@@ -8,6 +8,8 @@ import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.Response;
 import com.microsoft.playwright.options.AriaRole;
+import com.microsoft.playwright.options.FilePayload;
+import java.nio.charset.StandardCharsets;
 import org.junit.jupiter.api.Test;
 import sternwright.app.account.Role;
 import sternwright.app.desk.open.OpenYard;
@@ -66,8 +68,21 @@ class P13_CardTest extends PageTest {
             assertEquals(works, recorded(boat));
             look(page, "card-recorded", Screen.PHONE_LIGHT);
             assertEquals(0, page.locator("button.act").count(), "a recorded card is not written on");
+            photo(page, "MZ\u0000program".getBytes(StandardCharsets.ISO_8859_1));
+            assertTrue(page.getByRole(AriaRole.ALERT).innerText().contains("none of the kinds kept"));
+            photo(page, P15_DocumentsTest.PICTURE);
+            assertEquals(1, page.locator("img.photo").count());
+            look(page, "card-with-photo", Screen.PHONE_LIGHT);
+            open(page, "/boats/" + boat + "/documents");
+            page.getByText("From a job card").click();
+            assertTrue(page.url().endsWith(path), "it stands with the boat, too");
         });
         checkPage("/cards", Role.SURVEYOR);
+    }
+
+    private static void photo(Page page, byte[] content) {
+        page.locator("#file").setInputFiles(new FilePayload("bellows.png", "image/png", content));
+        press(page, "Put it on the card");
     }
 
     /** A reading is judged as it is typed, with its limit and why, and kept. */

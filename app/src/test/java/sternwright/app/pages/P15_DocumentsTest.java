@@ -17,7 +17,7 @@ import sternwright.app.account.Role;
 /** Photos and documents: known by their content, seen by people who are signed in, never outside their boat's folder. */
 class P15_DocumentsTest extends PageTest {
     private static final String OWN = "papersabout";
-    private static final byte[] PICTURE = Base64.getDecoder()
+    static final byte[] PICTURE = Base64.getDecoder()
             .decode("iVBORw0KGgoAAAANSUhEUgAAAAEAAAABCAYAAAAfFcSJAAAADUlEQVR42mNk+M9QDwADhgGAWjR9awAAAABJRU5ErkJggg==");
 
     @BeforeAll

@@ -11,6 +11,7 @@ import java.net.http.HttpRequest;
 import java.net.http.HttpRequest.BodyPublishers;
 import java.net.http.HttpResponse;
 import java.net.http.HttpResponse.BodyHandlers;
+import java.util.stream.StreamSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -161,6 +162,39 @@ class P40_ApiTest extends PageTest {
                 put(path, wrong, now.headers().firstValue("ETag").orElseThrow());
         assertEquals(422, refused.statusCode(), refused.body());
         assertTrue(refused.body().contains("nane"), refused.body());
+    }
+
+    @Test
+    void aFigureIsPutInReadAndTakenBack() {
+        String boat = firstBoat();
+        String figures = "api/programmes/figures";
+        int before = json(figures, Role.SURVEYOR).size();
+        String figure = "{\"rule\":\"change-engine-oil\",\"scope\":\"BOAT\",\"target\":\"" + boat + "\",\"months\":5}";
+        assertEquals(403, figure(figure, Role.OFFICE).statusCode(), "figures are the manager's");
+        HttpResponse<String> none = figure(figure.replace("months\":5", "months\":0"), Role.MANAGER);
+        assertEquals(422, none.statusCode(), none.body());
+        assertTrue(none.body().contains("months"), none.body());
+        assertEquals(204, figure(figure, Role.MANAGER).statusCode());
+        assertEquals(before + 1, json(figures, Role.SURVEYOR).size());
+        JsonNode rules = json("api/boats/" + boat + "/rules", Role.SURVEYOR);
+        JsonNode oil = StreamSupport.stream(rules.spliterator(), false)
+                .filter(r -> r.get("rule").asString().equals("change-engine-oil"))
+                .findFirst()
+                .orElseThrow();
+        assertEquals(5, oil.at("/interval/months").asInt());
+        assertTrue(oil.get("figures").size() > 1, "the programme's own figure first, then the boat's");
+        String taken = figures + "?rule=change-engine-oil&scope=boat&target=" + boat;
+        assertEquals(204, send(asking(taken, Role.MANAGER).DELETE()).statusCode());
+        assertEquals(422, send(asking(taken, Role.MANAGER).DELETE()).statusCode(), "it is taken back already");
+        assertEquals(before, json(figures, Role.SURVEYOR).size());
+        assertTrue(json("api/settings/yard", Role.OFFICE).get("labour-per-hour").asDouble() > 0);
+        assertTrue(json("api/settings/resources", Role.OFFICE).get("crew").size() > 0);
+    }
+
+    private HttpResponse<String> figure(String body, Role role) {
+        return send(asking("api/programmes/figures", role)
+                .header("Content-Type", "application/json")
+                .PUT(BodyPublishers.ofString(body)));
     }
 
     private HttpResponse<String> put(String path, String text, String tag) {

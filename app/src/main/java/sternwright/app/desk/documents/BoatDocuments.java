@@ -35,7 +35,19 @@ public record BoatDocuments(Attachments attachments) {
                 .filter(k -> k.contentType().equals(a.contentType()))
                 .findFirst()
                 .orElse(FileKind.OTHER);
-        return new Document(a.id(), a.name().substring(a.name().lastIndexOf('/') + 1), kind, a.size(), a.by(), a.at());
+        return new Document(
+                a.id(), a.name().substring(a.name().lastIndexOf('/') + 1), kind, a.size(), a.by(), a.at(), a.about());
+    }
+
+    /**
+     * Those of a job card.
+     *
+     * @param boatId the boat
+     * @param cardId the card
+     * @return the newest first
+     */
+    public List<Document> ofCard(String boatId, String cardId) {
+        return list(boatId).stream().filter(d -> d.cardId().equals(cardId)).toList();
     }
 
     /**
@@ -63,6 +75,7 @@ public record BoatDocuments(Attachments attachments) {
      * Puts one in.
      *
      * @param boatId the boat
+     * @param cardId the job card it is put on; empty for none
      * @param fileName as it was called
      * @param content the bytes
      * @param by who puts it in
@@ -70,7 +83,7 @@ public record BoatDocuments(Attachments attachments) {
      * @throws BadInput if it is too large, empty, or of a kind that is not kept
      * @throws IOException if the store refuses; nothing was kept
      */
-    public Document put(String boatId, String fileName, byte[] content, String by) throws IOException {
+    public Document put(String boatId, String cardId, String fileName, byte[] content, String by) throws IOException {
         if (content.length > LARGEST) {
             throw BadInput.of("file", "the file is larger than 20 MB", "", "Make it smaller and send it again.");
         }
@@ -81,7 +94,7 @@ public record BoatDocuments(Attachments attachments) {
                         "PDF, JPEG, PNG, WebP, HEIC or plain text",
                         "What it is called does not matter."));
         String name = plain(fileName) + "." + kind.ending();
-        return document(attachments.put(boatId, name, kind.contentType(), content, by));
+        return document(attachments.put(boatId, cardId, name, kind.contentType(), content, by));
     }
 
     /** Letters and figures of a name, without its folders and its ending; whatever else is in it becomes a hyphen. */

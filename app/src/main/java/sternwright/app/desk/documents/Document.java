@@ -11,5 +11,6 @@ import java.time.Instant;
  * @param size bytes
  * @param by who put it in
  * @param at when it was put in
+ * @param cardId the job card it was put on; empty if it was put on none
  */
-public record Document(String id, String name, FileKind kind, long size, String by, Instant at) {}
+public record Document(String id, String name, FileKind kind, long size, String by, Instant at, String cardId) {}

@@ -73,7 +73,8 @@ public record MoveYard(int texts, int documents, List<String> leftOut) {
     private static void document(Path folder, String name, Store store, String by) throws IOException {
         Path file = folder.resolve(name);
         String[] steps = name.split("/");
-        String boat = steps.length == 3 ? steps[1] : "";
+        String boat = steps.length == 3 || steps.length == 4 ? steps[1] : "";
+        String about = steps.length == 4 ? steps[2] : "";
         byte[] content = Files.readAllBytes(file);
         Attachments attachments = store.attachments();
         boolean there = attachments.of(boat).stream()
@@ -82,8 +83,8 @@ public record MoveYard(int texts, int documents, List<String> leftOut) {
                         a -> java.util.Arrays.equals(attachments.content(a.id()).orElse(new byte[0]), content));
         if (!there) {
             String type = Files.probeContentType(file);
-            attachments.put(
-                    boat, steps[steps.length - 1], type == null ? "application/octet-stream" : type, content, by);
+            String known = type == null ? "application/octet-stream" : type;
+            attachments.put(boat, about, steps[steps.length - 1], known, content, by);
         }
     }
 

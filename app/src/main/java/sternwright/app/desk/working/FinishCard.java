@@ -19,6 +19,7 @@ import sternwright.history.TakenReading;
 import sternwright.job.CardReading;
 import sternwright.job.CardWork;
 import sternwright.job.JobCard;
+import sternwright.measure.unit.YardUnits;
 
 /** Turns a card that was worked through into lines of the boat's history, and records them. */
 public final class FinishCard {
@@ -27,6 +28,7 @@ public final class FinishCard {
     private final JobCard card;
     private final Map<String, String> typed;
     private final LocalDate today;
+    private final YardUnits units;
     private final List<Lack> lacks = new ArrayList<>();
     private final List<ServiceEntry> entries = new ArrayList<>();
     private final List<MeterReading> meter = new ArrayList<>();
@@ -34,7 +36,8 @@ public final class FinishCard {
     @Nullable
     private Integer minutes;
 
-    private FinishCard(JobCard card, Map<String, String> typed, LocalDate today) {
+    private FinishCard(JobCard card, Map<String, String> typed, LocalDate today, YardUnits units) {
+        this.units = units;
         this.card = card;
         this.typed = typed;
         this.today = today;
@@ -99,10 +102,11 @@ public final class FinishCard {
      * @param card the card as issued
      * @param typed what was written on it, by the names of {@link CardFields}
      * @param today the last day on which work can have been done
+     * @param units the units in which the fields were shown
      * @return lines for the history, or everything that is missing
      */
-    public static Ready of(JobCard card, Map<String, String> typed, LocalDate today) {
-        return new FinishCard(card, typed, today).ready();
+    public static Ready of(JobCard card, Map<String, String> typed, LocalDate today, YardUnits units) {
+        return new FinishCard(card, typed, today, units).ready();
     }
 
     /**
@@ -228,7 +232,9 @@ public final class FinishCard {
             CardReading asked = w.readings().get(i);
             String field = CardFields.reading(w.number(), i);
             String said = says(field);
-            TakenReading one = TypedReading.of(w, asked, said).taken();
+            TakenReading one = TypedReading.of(
+                            w, asked, said, units.shown(0, asked.asked().unit()).unit())
+                    .taken();
             if (one != null) {
                 taken.add(one);
             } else if (!said.isEmpty()) {

@@ -30,11 +30,12 @@ public record TypedReading(
      * @param work the work that asks for it
      * @param reading what is asked, with the one before
      * @param typed a figure with a point or a comma, with or without a unit of the same kind; yes or no where that is asked
+     * @param shown the unit beside the field, which a figure without a unit is meant in
      * @return the verdict; nothing in it if what was typed is no reading
      */
-    public static TypedReading of(CardWork work, CardReading reading, String typed) {
+    public static TypedReading of(CardWork work, CardReading reading, String typed, String shown) {
         ReadingAsked asked = reading.asked();
-        OptionalDouble value = Limits.yesOrNo(asked) ? answer(typed.strip()) : figure(typed.strip(), asked);
+        OptionalDouble value = Limits.yesOrNo(asked) ? answer(typed.strip()) : figure(typed.strip(), asked, shown);
         if (value.isEmpty() || asked.unit().equals("%") && !(value.getAsDouble() >= 0 && value.getAsDouble() <= 100)) {
             return NONE;
         }
@@ -53,15 +54,13 @@ public record TypedReading(
         };
     }
 
-    private static OptionalDouble figure(String typed, ReadingAsked asked) {
+    private static OptionalDouble figure(String typed, ReadingAsked asked, String shown) {
         Matcher m = FIGURE.matcher(typed);
         if (!m.matches()) {
             return OptionalDouble.empty();
         }
         double value = Double.parseDouble(m.group(1).replace(',', '.').replace('\u2212', '-'));
-        String unit = m.group(2);
-        return unit.isEmpty() || unit.equals(asked.unit())
-                ? OptionalDouble.of(value)
-                : Unit.convert(value, unit, asked.unit());
+        String unit = m.group(2).isEmpty() ? shown : m.group(2);
+        return unit.equals(asked.unit()) ? OptionalDouble.of(value) : Unit.convert(value, unit, asked.unit());
     }
 }

@@ -174,7 +174,8 @@ final class BoatReading {
                 since == null ? "" : age(since),
                 hours == null ? "" : page.figures().quantity(Math.rint(hours), "h"),
                 last,
-                row.key());
+                row.key(),
+                PartFigures.of(page, row.part()));
     }
 
     private String age(LocalDate since) {

@@ -61,8 +61,10 @@ public final class BoatSheet {
      * @param hours engine hours since then, empty if not known
      * @param last what was last done to it, empty if nothing is written down
      * @param due letter of the works due on it, empty if none
+     * @param figures what it holds and what its maker says of it, empty if not known
      */
-    public record PartLine(String name, String id, String fitted, String age, String hours, String last, String due) {}
+    public record PartLine(
+            String name, String id, String fitted, String age, String hours, String last, String due, String figures) {}
 
     /**
      * An installation.

@@ -59,9 +59,12 @@ public class DocumentsPage {
      * @param kind in words
      * @param size in words
      * @param day when it was put in
+     * @param by who put it in
      * @param picture whether it can be shown
+     * @param card where the job card is that it was put on; empty if it was put on none
      */
-    public record Line(String name, String path, String kind, String size, String day, boolean picture) {}
+    public record Line(
+            String name, String path, String kind, String size, String day, String by, boolean picture, String card) {}
 
     /**
      * The page.
@@ -93,16 +96,31 @@ public class DocumentsPage {
     }
 
     private Line line(Page page, String id, Document d) {
+        return line(page, clock, id, d);
+    }
+
+    /**
+     * One that is kept, in the words of its reader.
+     *
+     * @param page the page
+     * @param clock its zone tells the day
+     * @param boatId the boat
+     * @param d the document
+     * @return the line
+     */
+    public static Line line(Page page, Clock clock, String boatId, Document d) {
         String size = d.size() < KILO * KILO
                 ? page.figures().quantity(Math.max(1, Math.rint(d.size() / KILO)), "kB")
                 : page.figures().quantity(Math.rint(d.size() / KILO / KILO * 10) / 10, "MB");
         return new Line(
                 d.name(),
-                "/boats/" + id + "/documents/" + d.id(),
+                "/boats/" + boatId + "/documents/" + d.id(),
                 page.say("documents.kind." + d.kind().name().toLowerCase(Locale.ROOT)),
                 size,
                 page.figures().shortDate(LocalDate.ofInstant(d.at(), clock.getZone())),
-                d.kind().shown());
+                d.by(),
+                d.kind().shown(),
+                d.cardId().isEmpty() ? "" : "/cards/" + d.cardId());
     }
 
     @ForCrew
@@ -112,7 +130,7 @@ public class DocumentsPage {
         OneBoat one = OneBoat.of(yard.files(), id);
         try {
             String called = Optional.ofNullable(file.getOriginalFilename()).orElse("");
-            Document kept = documents.put(one.boat().id(), called, file.getBytes(), page.who());
+            Document kept = documents.put(one.boat().id(), "", called, file.getBytes(), page.who());
             audit.note("document.added", id, kept.name());
             return page.go("/boats/" + id + "/documents", "documents.done", kept.name());
         } catch (BadInput bad) {

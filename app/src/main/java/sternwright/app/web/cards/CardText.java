@@ -40,7 +40,12 @@ final class CardText {
         this.typed = typed;
     }
 
-    CardView.Card view(IssuedCard issued, LocalDate today, List<FinishCard.Lack> lacks, List<Problem> problems) {
+    CardView.Card view(
+            IssuedCard issued,
+            LocalDate today,
+            List<FinishCard.Lack> lacks,
+            List<Problem> problems,
+            CardView.Papers papers) {
         CardWorks works = new CardWorks(page, card, typed);
         return new CardView.Card(
                 issued.id(),
@@ -70,7 +75,8 @@ final class CardText {
                 leaving(),
                 close(today),
                 lacks.stream().map(this::wrong).toList(),
-                problems.stream().map(this::onPage).toList());
+                problems.stream().map(this::onPage).toList(),
+                papers);
     }
 
     private String recorded(IssuedCard issued) {

@@ -2,6 +2,7 @@ package sternwright.app.web.cards;
 
 import java.util.List;
 import sternwright.app.files.problem.Problem;
+import sternwright.app.web.boat.DocumentsPage;
 import sternwright.app.web.page.Pager;
 import sternwright.app.web.page.State;
 
@@ -31,6 +32,7 @@ public final class CardView {
      * @param close the fields at the end
      * @param wrong what keeps it from being recorded
      * @param problems what the history cannot take
+     * @param papers photos and documents
      */
     public record Card(
             String id,
@@ -51,7 +53,8 @@ public final class CardView {
             List<Tick> leaving,
             Close close,
             List<Wrong> wrong,
-            List<Problem> problems) {
+            List<Problem> problems,
+            Papers papers) {
         /** Copies the lists. */
         public Card {
             facts = List.copyOf(facts);
@@ -63,6 +66,21 @@ public final class CardView {
             points = List.copyOf(points);
             leaving = List.copyOf(leaving);
             wrong = List.copyOf(wrong);
+            problems = List.copyOf(problems);
+        }
+    }
+
+    /**
+     * Photos and documents put on a card.
+     *
+     * @param lines the newest first
+     * @param problems what is wrong with the file that was sent
+     * @param puts whether the reader puts some on
+     */
+    public record Papers(List<DocumentsPage.Line> lines, List<Problem> problems, boolean puts) {
+        /** Copies the lists. */
+        public Papers {
+            lines = List.copyOf(lines);
             problems = List.copyOf(problems);
         }
     }

@@ -105,7 +105,7 @@ final class CardWorks {
                         field,
                         Words.label(r),
                         page.say("cards.reading.hint", limit, before),
-                        Words.unit(r.asked().unit())),
+                        Words.unit(f.unit(r.asked().unit()))),
                 Limits.yesOrNo(r.asked()),
                 verdict(w, r, says(field)));
     }
@@ -115,9 +115,10 @@ final class CardWorks {
         if (said.isBlank()) {
             return NOTHING;
         }
-        Judgement j = TypedReading.of(w, r, said).judgement();
+        Judgement j = TypedReading.of(w, r, said, f.unit(r.asked().unit())).judgement();
         if (j == null) {
-            String how = page.say("cards.unread", f.limit(r.asked()), r.asked().unit());
+            String how = page.say(
+                    "cards.unread", f.limit(r.asked()), f.unit(r.asked().unit()));
             return new CardView.Verdict(
                     true, new State(page.say("cards.unread.state"), State.Mark.GAP, State.Tone.ACT), how, "");
         }

@@ -42,9 +42,11 @@ public class CardWriting {
     private final IssuedCards cards;
     private final AuditTrail audit;
     private final Clock clock;
+    private final CardPapers papers;
     private final ReentrantLock recording = new ReentrantLock();
 
-    CardWriting(OpenYard yard, IssuedCards cards, AuditTrail audit, Clock clock) {
+    CardWriting(OpenYard yard, IssuedCards cards, AuditTrail audit, Clock clock, CardPapers papers) {
+        this.papers = papers;
         this.yard = yard;
         this.cards = cards;
         this.audit = audit;
@@ -100,7 +102,8 @@ public class CardWriting {
             if (!cards.write(id, all, who(page))) {
                 return page.go("/cards/" + id, "cards.already");
             }
-            FinishCard.Ready ready = FinishCard.of(card, all, yard.today());
+            FinishCard.Ready ready =
+                    FinishCard.of(card, all, yard.today(), yard.files().yard().units());
             if (!ready.lacks().isEmpty()) {
                 return again(page, id, card, all, ready.lacks(), List.of());
             }
@@ -126,7 +129,10 @@ public class CardWriting {
             List<Problem> problems) {
         IssuedCard issued = cards.find(id).orElseThrow(() -> new Missing("cards.one"));
         CardText text = new CardText(page, clock.getZone(), card, typed);
-        return page.wrong(Section.CARDS, "cards/card", text.view(issued, yard.today(), lacks, problems));
+        return page.wrong(
+                Section.CARDS,
+                "cards/card",
+                text.view(issued, yard.today(), lacks, problems, papers.of(page, issued, List.of())));
     }
 
     /** What a form sent, field by field; a box that is not ticked is not sent, and so is empty. */

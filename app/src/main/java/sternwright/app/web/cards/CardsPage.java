@@ -47,8 +47,10 @@ public class CardsPage {
     private final IssuedCards cards;
     private final AuditTrail audit;
     private final Clock clock;
+    private final CardPapers papers;
 
-    CardsPage(OpenYard yard, AgreedPlans plans, IssuedCards cards, AuditTrail audit, Clock clock) {
+    CardsPage(OpenYard yard, AgreedPlans plans, IssuedCards cards, AuditTrail audit, Clock clock, CardPapers papers) {
+        this.papers = papers;
         this.yard = yard;
         this.plans = plans;
         this.cards = cards;
@@ -100,7 +102,10 @@ public class CardsPage {
         IssuedCard issued = cards.find(id).orElseThrow(() -> new Missing("cards.one"));
         JobCard card = cards.content(id).orElseThrow(() -> new Missing("cards.one"));
         CardText text = new CardText(page, clock.getZone(), card, cards.notes(id));
-        return page.show(Section.CARDS, "cards/card", text.view(issued, yard.today(), List.of(), List.of()));
+        return page.show(
+                Section.CARDS,
+                "cards/card",
+                text.view(issued, yard.today(), List.of(), List.of(), papers.of(page, issued, List.of())));
     }
 
     @GetMapping(PATH + "/{id}/pdf")

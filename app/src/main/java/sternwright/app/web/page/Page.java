@@ -29,6 +29,9 @@ public final class Page {
     private final PageFrame frame;
     private Section section = Section.NONE;
 
+    @Nullable
+    private Figures inYardUnits;
+
     Page(HttpServletRequest request, PageFrame frame) {
         this.request = request;
         this.frame = frame;
@@ -153,12 +156,17 @@ public final class Page {
     }
 
     /**
-     * Numbers, dates and money in the reader's formats.
+     * Numbers, dates and money in the reader's formats, quantities in the units the yard works in.
      *
      * @return the formats
      */
     public Figures figures() {
-        return figures;
+        Figures known = inYardUnits;
+        if (known == null) {
+            known = figures.in(yard().units());
+            inYardUnits = known;
+        }
+        return known;
     }
 
     /**

@@ -18,6 +18,8 @@ import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandl
 import org.springframework.web.servlet.resource.VersionResourceResolver;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.problem.BadInput;
+import sternwright.measure.unit.YardUnits;
+import sternwright.yard.Yard;
 
 /** Puts the pages together: controllers get their {@link Page}, browsers their files. */
 @Configuration(proxyBeanMethods = false)
@@ -43,9 +45,10 @@ class PageSetting implements WebMvcConfigurer {
 
     private static YardSign sign(OpenYard yard) {
         try {
-            return new YardSign(yard.files().yard().name(), yard.files().yard().invented());
+            Yard known = yard.files().yard();
+            return new YardSign(known.name(), known.invented(), known.units());
         } catch (BadInput unreadable) {
-            return new YardSign("", false);
+            return new YardSign("", false, YardUnits.METRIC);
         }
     }
 

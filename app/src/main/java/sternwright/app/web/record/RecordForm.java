@@ -117,7 +117,8 @@ final class RecordForm {
         Field field = field(name, label, visit.typed(name)).optional();
         Field shaped = yesOrNo
                 ? field.of(List.of(new Choice("1", page.say("record.yes")), new Choice("0", page.say("record.no"))))
-                : field.as("number").in(asked.unit().equals("pcs") ? "" : asked.unit());
+                : field.as("number")
+                        .in(asked.unit().equals("pcs") ? "" : page.figures().unit(asked.unit()));
         String judge = "/boats/" + one.boat().id() + "/record/judge?key=" + encoded(TypedVisit.key(due)) + "&reading="
                 + encoded(asked.name()) + "&field=" + encoded(name);
         return new RecordSheet.Asked(

@@ -36,6 +36,8 @@ import sternwright.app.web.page.Section;
 import sternwright.app.web.page.TypedNumber;
 import sternwright.boat.Arrangement;
 import sternwright.boat.Owner;
+import sternwright.measure.unit.Unit;
+import sternwright.measure.unit.YardUnits;
 
 /** A boat is registered: first her arrangement, then what its template cannot know. */
 @Controller
@@ -199,7 +201,7 @@ public class NewBoatPage {
         return new Registered(id[0], unusual);
     }
 
-    private static BoatTemplate.Known known(String id, Arrangement arrangement, NewBoatForm.Typed typed) {
+    private BoatTemplate.Known known(String id, Arrangement arrangement, NewBoatForm.Typed typed) {
         String owner = text(typed.owner());
         return new BoatTemplate.Known(
                 id,
@@ -217,7 +219,12 @@ public class NewBoatPage {
                 typed.cooling(),
                 typed.twin(),
                 text(typed.engineModel()),
-                typed.figure("powerKw"));
+                kilowatts(yard.files().yard().units(), typed.figure("powerKw")));
+    }
+
+    /** Power is typed in the unit that stands beside the field. */
+    private static @Nullable Double kilowatts(YardUnits units, @Nullable Double typed) {
+        return typed == null ? null : Double.valueOf(Math.rint(units.power().to(Unit.KILOWATT, typed) * 100) / 100);
     }
 
     private static @Nullable String text(@Nullable String typed) {

@@ -93,7 +93,7 @@ class BackupTest {
         try (YardPlace place = named(root.resolve("a"), first)) {
             Store store = place.store().orElseThrow();
             new InventedFolder(InventedFolder.Where.NORTH).write(store.shelf("demo"), 4, TODAY, 3);
-            store.attachments().put("heron", "plate.jpg", "image/jpeg", new byte[] {1, 2, 3, -1}, "Ann");
+            store.attachments().put("heron", "", "plate.jpg", "image/jpeg", new byte[] {1, 2, 3, -1}, "Ann");
             accounts(store);
             files = YardFolder.all(store.shelf(""), TODAY);
             new Backup(CLOCK).write(place, file, TODAY);
@@ -140,7 +140,7 @@ class BackupTest {
     void whateverIsAlteredLaterIsFound(String alteration) throws Exception {
         try (YardPlace place = place(root.resolve("yard"))) {
             Store store = place.store().orElseThrow();
-            store.attachments().put("", "plate.jpg", "image/jpeg", new byte[] {1, 2, 3}, "Ann");
+            store.attachments().put("", "", "plate.jpg", "image/jpeg", new byte[] {1, 2, 3}, "Ann");
             assertEquals(List.of(), Verification.of(store).faults());
             try (Connection c = store.writer().getConnection();
                     Statement s = c.createStatement()) {
