@@ -163,6 +163,29 @@ public record Yard(
     }
 
     /**
+     * The same yard with other stores.
+     *
+     * @param items what the stores sell
+     * @return a new record
+     */
+    public Yard stores(List<StoreItem> items) {
+        return new Yard(
+                name,
+                invented,
+                currency,
+                taxName,
+                taxPercent,
+                labourPerHour,
+                setUpMinutes,
+                tariff,
+                season,
+                calendar,
+                uses,
+                items,
+                units);
+    }
+
+    /**
      * The kind of use of an id.
      *
      * @param id short name

@@ -11,6 +11,7 @@ import java.time.format.FormatStyle;
 import java.util.Currency;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 import sternwright.job.reading.Limits;
@@ -26,6 +27,7 @@ public final class Figures {
     private static final String JOIN = "\u00a0";
     private static final Pattern ISO_DATE =
             Pattern.compile("\\b[0-9]{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])\\b");
+    private static final String PLAIN_NUMBER = "-?[0-9]+(?:[.][0-9]+)?";
     private static final Set<String> COUNTED = Set.of("piece", "week", "visit", "lift");
 
     private final Locale locale;
@@ -136,6 +138,28 @@ public final class Figures {
      */
     public String dated(String sentence) {
         return ISO_DATE.matcher(sentence).replaceAll(m -> shortDate(LocalDate.parse(m.group())));
+    }
+
+    /**
+     * A sentence on a reading, as the pure core words it in the unit of the rule, with its figures in the unit the yard works in.
+     *
+     * @param sentence any text
+     * @param unit the unit of the rule, as it stands behind the figures
+     * @return the same with such figures as 29.01 psi for 2 bar
+     */
+    public String judged(String sentence, String unit) {
+        if (unit(unit).equals(unit)) {
+            return sentence;
+        }
+        Pattern figures = Pattern.compile(
+                "(" + PLAIN_NUMBER + ")(?: to (" + PLAIN_NUMBER + "))? " + Pattern.quote(unit) + "(?![\\p{L}/])");
+        return figures.matcher(sentence).replaceAll(m -> {
+            String last = quantity(Double.parseDouble(m.group(m.group(2) == null ? 1 : 2)), unit);
+            String both = m.group(2) == null
+                    ? last
+                    : number(shown(Double.parseDouble(m.group(1)), unit).value()) + JOIN + "to " + last;
+            return Matcher.quoteReplacement(both);
+        });
     }
 
     /**

@@ -72,6 +72,14 @@ class P17_SettingsTest extends PageTest {
             open(page, "/settings/rates");
             page.locator("#labour").fill(labour);
             keep(page);
+            open(page, "/settings/stores");
+            look(page, "settings-stores", Screen.DESK_LIGHT);
+            page.locator("#price-engine-oil").fill("-1");
+            keep(page);
+            assertTrue(page.locator("#price-engine-oil-error").innerText().contains("at least 0"));
+            page.locator("#price-engine-oil").fill("11.25");
+            keep(page);
+            assertTrue(text("yard.yaml").contains("11.25"));
         });
     }
 

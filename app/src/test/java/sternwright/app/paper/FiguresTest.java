@@ -105,5 +105,7 @@ class FiguresTest {
         assertEquals("50\u00a0mL", us.quantity(50, "mL"));
         assertEquals("5\u00a0pieces", us.quantity(5, "pcs"));
         assertEquals("psi", us.unit("bar"));
+        same("29.01 psi, should be 36.26 to 43.51 psi.", us.judged("2 bar, should be 2.5 to 3 bar.", "bar"));
+        same("3 1/min is within at most 5 1/min.", us.judged("3 1/min is within at most 5 1/min.", "1/min"));
     }
 }

@@ -198,6 +198,6 @@ public class HistoryPage {
         return new Measured(
                 text,
                 finding.map(f -> Verdict.of(page, f.severity())).orElse(null),
-                finding.map(Finding::why).orElse(""));
+                finding.map(f -> page.figures().judged(f.why(), r.unit())).orElse(""));
     }
 }

@@ -125,7 +125,7 @@ final class CardWorks {
         return new CardView.Verdict(
                 true,
                 state(j.severity()),
-                j.why(),
+                f.judged(j.why(), r.asked().unit()),
                 page.say("cards.limit.source", j.source().line()));
     }
 

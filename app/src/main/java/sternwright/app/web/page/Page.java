@@ -32,6 +32,9 @@ public final class Page {
     @Nullable
     private Figures inYardUnits;
 
+    @Nullable
+    private YardSign sign;
+
     Page(HttpServletRequest request, PageFrame frame) {
         this.request = request;
         this.frame = frame;
@@ -288,7 +291,12 @@ public final class Page {
      * @return its sign; an empty name while its files cannot be read
      */
     public YardSign yard() {
-        return frame.yard();
+        YardSign known = sign;
+        if (known == null) {
+            known = frame.yard();
+            sign = known;
+        }
+        return known;
     }
 
     /**

@@ -120,7 +120,8 @@ final class FiguresForm {
         return Arrays.stream(all)
                 .map(e -> new Field.Choice(
                         e.name(),
-                        page.say(prefix + "." + e.name().toLowerCase(Locale.ROOT).replace('_', '-'))
+                        page.say(prefix + "."
+                                        + e.name().toLowerCase(Locale.ROOT).replace('_', '-'))
                                 .replaceFirst("[.]$", "")))
                 .toList();
     }

@@ -3,7 +3,9 @@ package sternwright.app.web.programmes;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.boat.OneBoat;
 import sternwright.app.web.page.Page;
@@ -84,12 +86,13 @@ final class RuleText {
 
     /** The kinds of part a rule is for. */
     String kinds(Rule rule) {
-        List<String> kinds = files.catalogue().kinds().stream()
+        return kindsOf(rule).map(PartKind::name).collect(Collectors.joining(", "));
+    }
+
+    private Stream<PartKind> kindsOf(Rule rule) {
+        return files.catalogue().kinds().stream()
                 .filter(k -> rule.appliesTo().kinds().contains(k.id())
-                        || k.tags().stream().anyMatch(rule.appliesTo().tags()::contains))
-                .map(PartKind::name)
-                .toList();
-        return String.join(", ", kinds);
+                        || k.tags().stream().anyMatch(rule.appliesTo().tags()::contains));
     }
 
     /** What an overriding says. */
@@ -131,20 +134,20 @@ final class RuleText {
                         new OneBoat(files, boat).name(page, new PartRef(steps[1], steps[2])));
     }
 
-    /** Engine models of the yard on which a rule is in force, as on their plates. */
+    /** Engine models of the yard that have a part of the kinds a rule is for, as on their plates. */
     List<String> models(Rule rule) {
+        Set<String> kinds = kindsOf(rule).map(PartKind::id).collect(Collectors.toSet());
         return files.boats().values().stream()
-                .flatMap(b -> b.installations().stream().filter(i -> i.engineModel() != null && on(b, i, rule)))
+                .flatMap(b -> b.installations().stream())
+                .filter(i -> i.engineModel() != null && on(i, kinds))
                 .map(i -> String.valueOf(i.engineModel()))
                 .distinct()
                 .sorted()
-                .collect(Collectors.toList());
+                .toList();
     }
 
-    private boolean on(Boat boat, Installation installation, Rule rule) {
-        return installation.parts().stream()
-                .anyMatch(p -> book.forPart(boat, installation, p).stream()
-                        .anyMatch(r -> r.rule().id().equals(rule.id())));
+    private static boolean on(Installation installation, Set<String> kinds) {
+        return installation.parts().stream().anyMatch(p -> kinds.contains(p.kind()));
     }
 
     static String word(Enum<?> one) {

@@ -172,7 +172,9 @@ final class TypedVisit {
             }
             if (problems.isEmpty()) {
                 for (Finding finding : sense.judged(alone).findings()) {
-                    said.put(field, new RecordSheet.Said(Verdict.of(page, finding.severity()), finding.why()));
+                    String why = page.figures()
+                            .judged(finding.why(), alone.readings().get(0).unit());
+                    said.put(field, new RecordSheet.Said(Verdict.of(page, finding.severity()), why));
                 }
             } else {
                 Problem first = problems.get(0);
