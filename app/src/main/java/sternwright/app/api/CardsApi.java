@@ -143,7 +143,8 @@ public class CardsApi {
             throw new ResponseStatusException(HttpStatus.CONFLICT, "This card is recorded already.");
         }
         Map<String, String> notes = new HashMap<>(cards.notes(id));
-        FinishCard.Ready ready = FinishCard.of(card, notes, asked.yard().today());
+        FinishCard.Ready ready = FinishCard.of(
+                card, notes, asked.yard().today(), asked.yard().files().yard().units());
         if (!ready.lacks().isEmpty()) {
             throw new BadInput(ready.lacks().stream().map(CardsApi::lack).toList());
         }
@@ -173,7 +174,8 @@ public class CardsApi {
     /** The card on paper. */
     @GetMapping(value = "/api/cards/{card}/pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] pdf(@PathVariable("card") String id, Locale reader) {
-        return Paper.of(content(id), Figures.of(reader)).pdf();
+        return Paper.of(content(id), Figures.of(reader).in(asked.yard().files().yard().units()))
+                .pdf();
     }
 
     private JobCard content(String id) {

@@ -20,6 +20,7 @@ import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.documents.Document;
+import sternwright.app.issued.IssuedCards;
 
 /** Photos and documents of a boat, known by their content. */
 @RestController
@@ -27,9 +28,11 @@ import sternwright.app.desk.documents.Document;
 public class DocumentsApi {
     private final Asked asked;
     private final BoatDocuments documents;
+    private final IssuedCards cards;
     private final AuditTrail audit;
 
-    DocumentsApi(Asked asked, BoatDocuments documents, AuditTrail audit) {
+    DocumentsApi(Asked asked, BoatDocuments documents, IssuedCards cards, AuditTrail audit) {
+        this.cards = cards;
         this.asked = asked;
         this.documents = documents;
         this.audit = audit;
@@ -44,14 +47,21 @@ public class DocumentsApi {
         return Stretch.of(documents.list(asked.boat(id).id()), page, size, d -> d);
     }
 
-    /** Puts one in: the bytes as they are, up to 20 MB; which kind they are is seen from them. */
+    /** Puts one in, on a job card of hers if one is named: the bytes as they are, up to 20 MB; which kind they are is seen from them. */
     @PostMapping(value = "/api/boats/{id}/documents", consumes = MediaType.APPLICATION_OCTET_STREAM_VALUE)
     @RolesAllowed({"MANAGER", "OFFICE", "TECHNICIAN"})
     ResponseEntity<Document> put(
-            @PathVariable("id") String id, @RequestParam("name") String name, @RequestBody byte[] content)
+            @PathVariable("id") String id,
+            @RequestParam("name") String name,
+            @RequestParam(name = "card", defaultValue = "") String card,
+            @RequestBody byte[] content)
             throws IOException {
-        Document kept =
-                documents.put(asked.boat(id).id(), name, content, Asked.person().fullName());
+        String boat = asked.boat(id).id();
+        if (!card.isEmpty()
+                && cards.find(card).filter(c -> c.boatId().equals(boat)).isEmpty()) {
+            throw new NotThere("job card of this boat", card, List.of());
+        }
+        Document kept = documents.put(boat, card, name, content, Asked.person().fullName());
         audit.note("document.added", id, kept.name());
         return ResponseEntity.created(URI.create("/api/boats/" + id + "/documents/" + kept.id()))
                 .body(kept);
