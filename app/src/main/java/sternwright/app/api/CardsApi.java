@@ -174,7 +174,9 @@ public class CardsApi {
     /** The card on paper. */
     @GetMapping(value = "/api/cards/{card}/pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] pdf(@PathVariable("card") String id, Locale reader) {
-        return Paper.of(content(id), Figures.of(reader).in(asked.yard().files().yard().units()))
+        return Paper.of(
+                        content(id),
+                        Figures.of(reader).in(asked.yard().files().yard().units()))
                 .pdf();
     }
 

@@ -258,7 +258,9 @@ public class EstimatesApi {
     /** The estimate on paper. */
     @GetMapping(value = "/api/estimates/{estimate}/pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] pdf(@PathVariable("estimate") String id, Locale reader) {
-        return Paper.of(issued(id).estimate(), Figures.of(reader).in(asked.yard().files().yard().units()))
+        return Paper.of(
+                        issued(id).estimate(),
+                        Figures.of(reader).in(asked.yard().files().yard().units()))
                 .pdf();
     }
 

@@ -148,10 +148,8 @@ public class CrewPage {
 
     private static MemberView.Group away(Page page, Entered form) {
         List<List<Field>> rows = new ArrayList<>();
-        int i = 0;
-        int blank = 0;
-        while (blank < BLANK_ROWS) {
-            blank += form.text("from-" + i).isEmpty() && form.text("to-" + i).isEmpty() ? 1 : 0;
+        int count = form.rows("from-", BLANK_ROWS);
+        for (int i = 0; i < count; i++) {
             form.label("from-" + i, page.say("crew.away.from", i + 1));
             form.label("to-" + i, page.say("crew.away.to", i + 1));
             form.label("why-" + i, page.say("crew.away.why", i + 1));
@@ -159,7 +157,6 @@ public class CrewPage {
                     form.field("from-" + i).as("date").optional(),
                     form.field("to-" + i).as("date").optional(),
                     form.field("why-" + i).optional()));
-            i++;
         }
         return new MemberView.Group(page.say("crew.away"), page.say("crew.away.hint"), rows);
     }
@@ -189,7 +186,7 @@ public class CrewPage {
     /** A row left empty is no absence; one day away needs its first day alone. */
     private static List<Absence> absences(Page page, Entered form) {
         List<Absence> away = new ArrayList<>();
-        for (int i = 0; page.typed("from-" + i) != null; i++) {
+        for (int i = 0; i < form.rows("from-", 0); i++) {
             LocalDate from = form.day("from-" + i);
             LocalDate to = form.text("to-" + i).isEmpty() ? from : form.day("to-" + i);
             if (from == null && !(form.text("to-" + i) + form.text("why-" + i)).isEmpty()) {

@@ -20,6 +20,8 @@ import sternwright.app.web.page.TypedNumber;
 
 /** A form as it stands or as it was typed, with what is wrong. Labels and hints are the words under one prefix. */
 public final class Entered {
+    private static final int LONGEST = 200;
+
     private final Page page;
     private final String prefix;
     private final boolean sent;
@@ -82,6 +84,21 @@ public final class Entered {
     }
 
     /**
+     * How many rows of fields there are, as sent or as they stand.
+     *
+     * @param field the field of a row, without its number
+     * @param blank rows to be added to those that stand
+     * @return the number of rows to show
+     */
+    public int rows(String field, int blank) {
+        int rows = 0;
+        while (sent ? page.typed(field + rows) != null : stands.containsKey(field + rows)) {
+            rows++;
+        }
+        return sent ? rows : rows + blank;
+    }
+
+    /**
      * Text that must be there.
      *
      * @param name the field
@@ -90,6 +107,8 @@ public final class Entered {
     public String needed(String name) {
         if (text(name).isEmpty()) {
             wrong(name, page.say("field.NotBlank"));
+        } else if (text(name).length() > LONGEST) {
+            wrong(name, page.say("field.Size", LONGEST));
         }
         return text(name);
     }
@@ -113,10 +132,11 @@ public final class Entered {
     public @Nullable Double number(String name) {
         String typed = text(name);
         OptionalDouble number = TypedNumber.of(typed);
-        if (!typed.isEmpty() && number.isEmpty()) {
+        boolean figure = number.isPresent() && Double.isFinite(number.getAsDouble());
+        if (!typed.isEmpty() && !figure) {
             wrong(name, page.say("field.number"));
         }
-        return number.isPresent() ? (Double) number.getAsDouble() : null;
+        return figure ? (Double) number.getAsDouble() : null;
     }
 
     /**
@@ -243,7 +263,9 @@ public final class Entered {
      * @return the field
      */
     public Field field(String name) {
-        String label = labels.containsKey(name) ? labels.get(name) : page.say(prefix + "." + name + ".label");
+        String label = Optional.ofNullable(labels.get(name))
+                .orElseGet(
+                        () -> page.words().find(prefix + "." + name + ".label").orElse(name));
         String hint = page.words().find(prefix + "." + name + ".hint").orElse("");
         return new Field(name, label, hint, text(name), wrong.getOrDefault(name, ""), "text", true, "", "", List.of());
     }

@@ -117,9 +117,9 @@ public class FiguresPage {
         Scope reach = Arrays.stream(Scope.values())
                 .filter(s -> s != Scope.GENERIC && RuleText.word(s).equals(scope))
                 .findFirst()
-                .orElseThrow(() -> new Missing("programmes.reach"));
+                .orElseThrow(() -> new Missing("programmes.whom"));
         if ((reach == Scope.YARD) != target.isBlank()) {
-            throw new Missing("programmes.reach");
+            throw new Missing("programmes.whom");
         }
         Overridings all = Overridings.of(yard.shelf(page.who()), yard.today());
         return new Asked(text, rule, new Overridings.Key(ruleId, reach, target.strip()), all);

@@ -32,6 +32,7 @@ import sternwright.yard.Yard;
 public class RatesPage {
     private static final String PATH = "/settings/rates";
     private static final String TEMPLATE = "yard/rates";
+    private static final String UP_TO = "up-to-";
     private static final int BLANK_ROWS = 2;
     private static final Map<String, String> FIELDS = Map.of(
             "labour-per-hour", "labour",
@@ -78,13 +79,13 @@ public class RatesPage {
     ModelAndView show(Page page) throws IOException {
         SettingsText.Opened<Yard> yard = keep.open(SettingsText.YARD);
         Entered form = Entered.stands(page, "rates", stands(yard.value()));
-        int rows = yard.value().tariff().lifts().size();
-        return page.show(Section.SETTINGS, TEMPLATE, view(page, form, rows, yard.version()));
+        return page.show(Section.SETTINGS, TEMPLATE, view(page, form, yard.version()));
     }
 
-    private static View view(Page page, Entered form, int rows, String version) {
+    private static View view(Page page, Entered form, String version) {
         List<Band> bands = new ArrayList<>();
-        for (int i = 0; i < rows + (page.may(Role.MANAGER) ? BLANK_ROWS : 0); i++) {
+        int rows = form.rows(UP_TO, page.may(Role.MANAGER) ? BLANK_ROWS : 0);
+        for (int i = 0; i < rows; i++) {
             form.label(upTo(i), page.say("rates.upTo", i + 1));
             form.label(price(i), page.say("rates.price", i + 1));
             bands.add(new Band(form.field(upTo(i)), form.field(price(i))));
@@ -93,7 +94,7 @@ public class RatesPage {
     }
 
     private static String upTo(int row) {
-        return "up-to-" + row;
+        return UP_TO + row;
     }
 
     private static String price(int row) {
@@ -125,14 +126,11 @@ public class RatesPage {
     ModelAndView change(Page page) throws IOException {
         Yard before = keep.open(SettingsText.YARD).value();
         Entered form = Entered.sent(page, "rates");
-        int rows = 0;
-        while (page.typed(upTo(rows)) != null) {
-            rows++;
-        }
-        View view = view(page, form, Math.max(0, rows - BLANK_ROWS), form.text("version"));
-        Yard after = typed(page, form, before, rows);
+        String version = form.text("version");
+        view(page, form, version);
+        Yard after = typed(page, form, before, form.rows(UP_TO, 0));
         if (!form.good()) {
-            return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, rows - BLANK_ROWS, view.version()));
+            return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, version));
         }
         try {
             return keep.keep(
@@ -140,7 +138,7 @@ public class RatesPage {
                     new KeepSettings.Change<>(SettingsText.YARD, before, after, PATH, page.say("settings.rates")));
         } catch (BadInput bad) {
             form.refused(bad, FIELDS);
-            return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, rows - BLANK_ROWS, view.version()));
+            return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, version));
         }
     }
 

@@ -28,7 +28,8 @@ import sternwright.yard.resource.TidalDock;
 class YamlChangePropertyTest {
     private static final LocalDate TODAY = LocalDate.of(2026, 11, 25);
     private static final int CHANGES = 40;
-    private static final List<String> NAMES = List.of("Ann", "yes", "12", "a: b", "two, three", "# no comment", "Ö \"q\"");
+    private static final List<String> NAMES =
+            List.of("Ann", "yes", "12", "a: b", "two, three", "# no comment", "Ö \"q\"");
 
     private static Resources read(String text) {
         List<Problem> problems = new ArrayList<>();
@@ -49,13 +50,17 @@ class YamlChangePropertyTest {
             String next = YamlChange.of(text, ResourcesShape.RESOURCES, after).orElseThrow();
             assertEquals(after, read(next), next);
             assertTrue(next.startsWith(head), "the comment at the head stays");
-            assertEquals(next, YamlChange.of(next, ResourcesShape.RESOURCES, after).orElseThrow(), "asked again");
+            assertEquals(
+                    next, YamlChange.of(next, ResourcesShape.RESOURCES, after).orElseThrow(), "asked again");
             text = next;
         }
         String lost = text;
         assertEquals(
                 List.of(),
-                text.lines().filter(l -> l.contains("prices:")).filter(l -> !l.contains("# only their")).toList(),
+                text.lines()
+                        .filter(l -> l.contains("prices:"))
+                        .filter(l -> !l.contains("# only their"))
+                        .toList(),
                 lost);
     }
 
@@ -74,9 +79,14 @@ class YamlChangePropertyTest {
                 int at = random.nextInt(crew.size());
                 crew.set(at, member(crew.get(at).id(), random));
             }
-            case 3 -> hoists.add(new Hoist(
-                    "h" + n, name(random), 1 + random.nextInt(50_000), 3.5, 4,
-                    random.nextBoolean() ? null : new TidalDock(-1.25, 0.3)));
+            case 3 ->
+                hoists.add(new Hoist(
+                        "h" + n,
+                        name(random),
+                        1 + random.nextInt(50_000),
+                        3.5,
+                        4,
+                        random.nextBoolean() ? null : new TidalDock(-1.25, 0.3)));
             case 4 -> {
                 if (!hoists.isEmpty()) {
                     hoists.remove(random.nextInt(hoists.size()));
