@@ -89,29 +89,43 @@ public final class YamlChange {
     private void block(Block<?> block, MappingNode mapping, Map<?, ?> now) {
         Map<String, NodeTuple> entries = new HashMap<>();
         mapping.getValue().forEach(t -> entries.put(name(t), t));
-        NodeTuple before = mapping.getValue().get(mapping.getValue().size() - 1);
+        List<NodeTuple> kept = new ArrayList<>(mapping.getValue());
+        kept.removeIf(t -> goes(block, t, now));
+        if (kept.isEmpty()) {
+            splices.replace(mapping, YamlText.inFlow(now));
+            return;
+        }
+        NodeTuple before = kept.get(kept.size() - 1);
         for (Field<?, ?> field : block.fields()) {
             NodeTuple entry = entries.get(field.name);
             Object value = now.get(field.name);
             if (entry == null && value != null) {
                 splices.insertEntry(before, field.name, value);
-            } else if (entry != null) {
-                entry(field, mapping, entry, value);
+            } else if (entry != null && kept.contains(entry)) {
+                entry(field, entry, value);
                 before = entry;
+            } else if (entry != null) {
+                splices.removeEntry(mapping, entry);
             }
         }
     }
 
-    private void entry(Field<?, ?> field, MappingNode mapping, NodeTuple entry, @Nullable Object value) {
+    /** Whether a field is taken out: it is left out of what the text shall say, and has no figure that could be said instead. */
+    private static boolean goes(Block<?> block, NodeTuple entry, Map<?, ?> now) {
+        return block.fields().stream()
+                .filter(f -> f.name.equals(name(entry)) && now.get(f.name) == null)
+                .anyMatch(f -> {
+                    Object usual = usual(f);
+                    return !Objects.equals(tree(f.shape, entry.getValueNode()), usual)
+                            && (usual == null || usual instanceof List<?>);
+                });
+    }
+
+    private void entry(Field<?, ?> field, NodeTuple entry, @Nullable Object value) {
         Object usual = usual(field);
         Object wanted = value == null ? usual : value;
         Object was = tree(field.shape, entry.getValueNode());
-        if (Objects.equals(was, value) || value == null && Objects.equals(was, usual)) {
-            return;
-        }
-        if (wanted == null || value == null && wanted instanceof List<?>) {
-            splices.removeEntry(mapping, entry);
-        } else {
+        if (wanted != null && !Objects.equals(was, value) && !(value == null && Objects.equals(was, usual))) {
             to(field.shape, entry.getValueNode(), wanted);
         }
     }

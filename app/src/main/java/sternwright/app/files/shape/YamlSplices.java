@@ -55,9 +55,15 @@ final class YamlSplices {
 
     /** A field below another one of its block. */
     void insertEntry(NodeTuple before, String name, Object value) {
-        int at = lineEnd(end(before.getValueNode()));
         String indent = " ".repeat(column(before.getKeyNode()));
-        splices.add(new Splice(at, at, lineEnd + lines(YamlText.of(Map.of(name, value), YamlText.NONE), indent)));
+        insertBelow(end(before.getValueNode()), lines(YamlText.of(Map.of(name, value), YamlText.NONE), indent));
+    }
+
+    /** Whole lines go in between lines, so that whatever is taken out beside them leaves both whole. */
+    private void insertBelow(int end, String lines) {
+        int at = nextLine(end);
+        boolean endless = at == text.length() && !text.endsWith("\n");
+        splices.add(new Splice(at, at, endless ? lineEnd + lines : lines + lineEnd));
     }
 
     /** Takes a field out with its line; beside the dash of a list the next field moves up. */
@@ -81,8 +87,12 @@ final class YamlSplices {
                 ? YamlText.of(List.of(value), YamlText.NONE).stripTrailing().stripIndent()
                 : "- " + YamlText.inFlow(value);
         String lines = lines(member, indent);
-        int at = below ? lineEnd(end(beside)) : lineStart(start(beside));
-        splices.add(new Splice(at, at, below ? lineEnd + lines : lines + lineEnd));
+        if (below) {
+            insertBelow(end(beside), lines);
+        } else {
+            int at = lineStart(start(beside));
+            splices.add(new Splice(at, at, lines + lineEnd));
+        }
     }
 
     void removeMember(Node node) {
@@ -133,12 +143,6 @@ final class YamlSplices {
 
     private int lineStart(int at) {
         return text.lastIndexOf('\n', at - 1) + 1;
-    }
-
-    private int lineEnd(int at) {
-        int end = text.indexOf('\n', at);
-        int line = end < 0 ? text.length() : end;
-        return line > at && text.charAt(line - 1) == '\r' ? line - 1 : line;
     }
 
     private int nextLine(int at) {

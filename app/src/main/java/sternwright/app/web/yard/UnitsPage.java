@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -93,32 +94,38 @@ public class UnitsPage {
     ModelAndView change(Page page) throws IOException {
         Yard y = keep.open(SettingsText.YARD).value();
         Entered form = Entered.sent(page, "units");
-        Map<String, Unit> units = new LinkedHashMap<>();
-        QUANTITIES.forEach((name, quantity) -> Unit.of(quantity).stream()
-                .filter(u -> u.symbol().equals(form.text(name)))
-                .findFirst()
-                .ifPresentOrElse(u -> units.put(name, u), () -> form.wrong(name, page.say("field.NotBlank"))));
+        Yard after = y.in(chosen(page, form));
         if (!form.good()) {
             return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, form.text("version")));
         }
         try {
             return keep.keep(
                     page,
-                    new KeepSettings.Change<>(SettingsText.YARD, y, with(y, units), PATH, page.say("settings.units")));
+                    new KeepSettings.Change<>(SettingsText.YARD, y, after, PATH, page.say("settings.units")));
         } catch (BadInput bad) {
             form.refused(bad, Map.of());
             return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, form.text("version")));
         }
     }
 
-    private static Yard with(Yard y, Map<String, Unit> units) {
-        YardUnits chosen = new YardUnits(
-                units.get("temperature"),
-                units.get("volume"),
-                units.get("pressure"),
-                units.get("clearance"),
-                units.get("torque"),
-                units.get("power"));
-        return y.in(chosen);
+    private static YardUnits chosen(Page page, Entered form) {
+        return new YardUnits(
+                chosen(page, form, "temperature"),
+                chosen(page, form, "volume"),
+                chosen(page, form, "pressure"),
+                chosen(page, form, "clearance"),
+                chosen(page, form, "torque"),
+                chosen(page, form, "power"));
+    }
+
+    private static Unit chosen(Page page, Entered form, String name) {
+        List<Unit> offered = Unit.of(Objects.requireNonNull(QUANTITIES.get(name)));
+        return offered.stream()
+                .filter(u -> u.symbol().equals(form.text(name)))
+                .findFirst()
+                .orElseGet(() -> {
+                    form.wrong(name, page.say("field.NotBlank"));
+                    return offered.get(0);
+                });
     }
 }
