@@ -100,8 +100,7 @@ public class UnitsPage {
         }
         try {
             return keep.keep(
-                    page,
-                    new KeepSettings.Change<>(SettingsText.YARD, y, after, PATH, page.say("settings.units")));
+                    page, new KeepSettings.Change<>(SettingsText.YARD, y, after, PATH, page.say("settings.units")));
         } catch (BadInput bad) {
             form.refused(bad, Map.of());
             return page.wrong(Section.SETTINGS, TEMPLATE, view(page, form, form.text("version")));
