@@ -1,7 +1,6 @@
 package sternwright.app.api;
 
 import jakarta.annotation.security.RolesAllowed;
-import java.util.List;
 import java.util.Locale;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
@@ -12,18 +11,14 @@ import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
 import sternwright.app.desk.visits.PlanView;
 import sternwright.app.desk.visits.PlanVisits;
-import sternwright.app.files.SeasonFiles;
-import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.protection.metal.ReferenceElectrode;
-import sternwright.season.dated.PromisedDate;
-import sternwright.season.dated.Published;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.solver.SolveLimits;
 
-/** Visits, protection and the published season. */
+/** Visits and protection. */
 @RestController
 @RolesAllowed({"MANAGER", "OFFICE", "TECHNICIAN", "SURVEYOR"})
 public class PlansApi {
@@ -62,26 +57,5 @@ public class PlansApi {
         var report = new ProtectBoat(asked.yard().files())
                 .report(asked.boat(id), ProtectRequest.on(asked.yard().today()));
         return ProtectionView.of(report, ReferenceElectrode.SILVER_CHLORIDE_SEAWATER);
-    }
-
-    /** The plan the yard works by, operation by operation; empty before one was published. */
-    @GetMapping("/api/season")
-    Stretch<Published> season(
-            @RequestParam(name = "page", defaultValue = "1") int page,
-            @RequestParam(name = "size", defaultValue = "100") int size) {
-        return Stretch.of(files().published(), page, size, p -> p);
-    }
-
-    /** Dates given to owners. */
-    @GetMapping("/api/season/promises")
-    Stretch<PromisedDate> promises(
-            @RequestParam(name = "page", defaultValue = "1") int page,
-            @RequestParam(name = "size", defaultValue = "100") int size) {
-        List<PromisedDate> all = files().promises().stream().map(r -> r.value()).toList();
-        return Stretch.of(all, page, size, p -> p);
-    }
-
-    private SeasonFiles files() {
-        return SeasonFolder.read(asked.shelf(), asked.yard().today());
     }
 }

@@ -16,6 +16,8 @@ import org.springframework.context.annotation.Import;
 import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.season.board.SeasonBoards;
+import sternwright.app.desk.season.board.TriedMoves;
 import sternwright.app.desk.season.run.SeasonJobs;
 import sternwright.app.store.Store;
 import sternwright.app.web.access.FirstStartCode;
@@ -58,6 +60,16 @@ public class ServeApplication {
     @Bean(initMethod = "start")
     static SeasonJobs seasonJobs(Store store) {
         return new SeasonJobs(store, SeasonJobs.Pace.USUAL, System::nanoTime);
+    }
+
+    @Bean
+    static SeasonBoards seasonBoards(OpenYard yard) {
+        return new SeasonBoards(yard, System::nanoTime);
+    }
+
+    @Bean
+    static TriedMoves triedMoves(OpenYard yard, SeasonBoards boards) {
+        return new TriedMoves(yard, boards, System::nanoTime);
     }
 
     @Bean

@@ -5,8 +5,8 @@ import java.io.StringWriter;
 import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
+import sternwright.app.desk.tables.SheetCell;
 import sternwright.due.Due;
 
 /** A campaign as a sheet. */
@@ -33,12 +33,6 @@ final class CampaignCsv {
         "half",
         "source"
     };
-
-    /**
-     * What a spreadsheet would take for a formula: such a cell begins with one of these (OWASP, CSV Injection, owasp.org). Telephone
-     * numbers with their plus stay as they are.
-     */
-    private static final Pattern FORMULA = Pattern.compile("^(?:[=@\\t\\r]|[+-](?![\\d ().,/-]*$)).*", Pattern.DOTALL);
 
     private CampaignCsv() {}
 
@@ -75,11 +69,7 @@ final class CampaignCsv {
                         due.rule().place().words(),
                         due.rule().half().words(),
                         due.inForce().sources())
-                .map(CampaignCsv::plain)
+                .map(SheetCell::plain)
                 .toList();
-    }
-
-    private static String plain(String cell) {
-        return FORMULA.matcher(cell).matches() ? "'" + cell : cell;
     }
 }

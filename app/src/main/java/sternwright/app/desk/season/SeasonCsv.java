@@ -3,6 +3,8 @@ package sternwright.app.desk.season;
 import de.siegmar.fastcsv.writer.CsvWriter;
 import java.io.StringWriter;
 import java.util.List;
+import java.util.stream.Stream;
+import sternwright.app.desk.tables.SheetCell;
 
 /** The operations of a season as a sheet, with the columns the command line prints. */
 public final class SeasonCsv {
@@ -36,21 +38,23 @@ public final class SeasonCsv {
         CsvWriter csv = CsvWriter.builder().build(text);
         csv.writeRecord(HEAD);
         for (SeasonLine l : lines) {
-            csv.writeRecord(
-                    l.boatId(),
-                    l.boat(),
-                    l.visit(),
-                    l.operation(),
-                    l.step(),
-                    l.from().toString(),
-                    l.until().toString(),
-                    l.people(),
-                    l.hoist(),
-                    l.place(),
-                    l.state(),
-                    Integer.toString(l.daysLate()),
-                    l.reason(),
-                    l.works());
+            csv.writeRecord(Stream.of(
+                            l.boatId(),
+                            l.boat(),
+                            l.visit(),
+                            l.operation(),
+                            l.step(),
+                            l.from().toString(),
+                            l.until().toString(),
+                            l.people(),
+                            l.hoist(),
+                            l.place(),
+                            l.state(),
+                            Integer.toString(l.daysLate()),
+                            l.reason(),
+                            l.works())
+                    .map(SheetCell::plain)
+                    .toList());
         }
         return text.toString();
     }

@@ -51,18 +51,29 @@ public record SeasonView(
 
     /** The view of a planned season. */
     public static SeasonView of(PlannedSeason planned) {
-        DatedSeason d = planned.dated();
+        return of(planned.dated(), planned.yard().yard().currency().getCurrencyCode(), planned.remarks());
+    }
+
+    /**
+     * The view of a season in the yard's words.
+     *
+     * @param d the season
+     * @param currency currency of all costs
+     * @param remarks what a person should know
+     * @return the view
+     */
+    public static SeasonView of(DatedSeason d, String currency, List<String> remarks) {
         return new SeasonView(
                 d.from(),
                 d.to(),
-                planned.yard().yard().currency().getCurrencyCode(),
+                currency,
                 d.cost(),
                 d.bound(),
                 d.gap(),
                 d.how(),
                 d.binds(),
                 d.moved(),
-                planned.remarks(),
+                remarks,
                 SeasonLine.all(d),
                 d.weeks(),
                 d.loads());

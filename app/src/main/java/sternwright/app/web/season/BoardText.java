@@ -132,7 +132,8 @@ final class BoardText {
                         .optional(),
                 Field.plain("open", page.say("season.open"), Boolean.toString(asked.open()))
                         .as("check")
-                        .optional());
+                        .optional(),
+                asked.narrowed());
     }
 
     private static String day(@org.jspecify.annotations.Nullable LocalDate day) {

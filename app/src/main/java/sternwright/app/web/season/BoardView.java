@@ -54,8 +54,9 @@ public record BoardView(
      * @param from first day
      * @param to last day
      * @param open only what is not as wished
+     * @param narrowed whether the board is narrowed
      */
-    public record Narrow(Field resource, Field boat, Field from, Field to, Field open) {}
+    public record Narrow(Field resource, Field boat, Field from, Field to, Field open, boolean narrowed) {}
 
     /**
      * Days to choose with one press.

@@ -13,6 +13,7 @@ import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.run.RunAsk;
 import sternwright.app.desk.season.run.RunCourse;
 import sternwright.app.desk.season.run.SeasonJobs;
+import sternwright.app.paper.Words;
 import sternwright.app.paper.board.CourseDrawing;
 import sternwright.app.store.job.SeasonRun;
 import sternwright.app.web.page.Page;
@@ -85,6 +86,9 @@ final class RunText {
                 events,
                 state(run),
                 !run.ended(),
+                run.ended()
+                        ? ""
+                        : page.say("season.run.live", Words.full(run.says().replace("...", ""))),
                 (int) Math.round(100 * Math.min(1, run.spentS() / Math.max(0.001, ask.seconds()))),
                 figures(run, ask),
                 drawing(course, ask.seconds()),

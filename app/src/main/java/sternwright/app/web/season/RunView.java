@@ -13,6 +13,7 @@ import sternwright.app.web.page.State;
  * @param events what has happened before it, in words
  * @param state how far it is
  * @param live whether it goes on
+ * @param doing what it does now, a sentence while it goes on
  * @param percent spent share of the time, 0 to 100
  * @param figures cost, bound and gap of the best plan so far; empty before the first plan
  * @param course how they went, as a drawing; empty before the first plan
@@ -27,6 +28,7 @@ public record RunView(
         List<String> events,
         State state,
         boolean live,
+        String doing,
         int percent,
         List<Figure> figures,
         String course,
