@@ -53,7 +53,7 @@ record TimeScale(LocalDate from, LocalDate to, List<LocalDate> weeks, double lef
             double x = x(week);
             svg.shape("line", "b-week", Look.WEEK, "x1", x, "x2", x, "y1", ticks, "y2", ticks + 3);
             if (days && weekPx() >= 13) {
-                svg.words(x, 26, "b-day", Look.DAY, Integer.toString(week.getDayOfMonth()));
+                svg.words(Math.max(x, left + 7), 26, "b-day", Look.DAY, Integer.toString(week.getDayOfMonth()));
             }
         }
     }

@@ -49,7 +49,9 @@ final class SumsText {
     String bound(double cost, double bound, double gap) {
         return cost <= 0
                 ? page.say("season.bound.none")
-                : page.say("season.bound", money(bound), page.figures().quantity(Math.round(100 * gap), "%"));
+                : Math.round(100 * gap) == 0
+                        ? page.say("season.bound.best")
+                        : page.say("season.bound", money(bound), page.figures().quantity(Math.round(100 * gap), "%"));
     }
 
     /** The worst operation of each boat that is not as wished, the worst boat first. */

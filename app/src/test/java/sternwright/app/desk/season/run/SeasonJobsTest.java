@@ -11,12 +11,15 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sternwright.app.demo.InventedFolder;
+import sternwright.app.desk.season.PlannedSeason;
 import sternwright.app.files.SeasonFolder;
+import sternwright.app.files.sheet.SeasonSheets;
 import sternwright.app.store.RunningPostgres;
 import sternwright.app.store.Store;
 import sternwright.app.store.StoreAddress;
@@ -72,7 +75,18 @@ class SeasonJobsTest {
             assertEquals(
                     SeasonRun.State.STOPPED,
                     wait(jobs, stopped, SeasonRun::ended).state());
-            assertTrue(jobs.planned(jobs.one(stopped).orElseThrow()).isPresent());
+            SeasonRun kept = jobs.one(stopped).orElseThrow();
+            try (SeasonJobs elsewhere = new SeasonJobs(store, OneNode.QUICK, System::nanoTime)) {
+                PlannedSeason asKept = elsewhere.planned(kept).orElseThrow();
+                assertEquals(
+                        kept.plan(),
+                        SeasonSheets.PLAN.write(asKept.dated().published(TODAY)),
+                        "what another program shows is the plan that was kept, to the letter");
+                assertEquals(
+                        Objects.requireNonNull(kept.cost()),
+                        asKept.dated().cost().total(),
+                        1e-6);
+            }
         }
     }
 
