@@ -10,12 +10,12 @@ import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import com.microsoft.playwright.options.BoundingBox;
 import java.net.URI;
-import java.time.DayOfWeek;
-import java.time.LocalDate;
-import java.time.temporal.TemporalAdjusters;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
+import java.time.DayOfWeek;
+import java.time.LocalDate;
+import java.time.temporal.TemporalAdjusters;
 import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Predicate;
@@ -106,7 +106,8 @@ class P20_SeasonTest extends PageTest {
             open(page, "/season/boats/" + id);
             page.getByLabel("Another day for Launch").last().click();
             LocalDate was = LocalDate.parse(page.getByLabel("Set it on").inputValue());
-            page.getByLabel("Set it on").fill(was.with(TemporalAdjusters.next(DayOfWeek.WEDNESDAY)).toString());
+            page.getByLabel("Set it on")
+                    .fill(was.with(TemporalAdjusters.next(DayOfWeek.WEDNESDAY)).toString());
             press(page, "See what moves");
             page.locator("#answer:not([hx-get])").waitFor(PLANNED);
             press(page, "Keep it and publish");
