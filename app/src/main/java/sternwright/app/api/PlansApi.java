@@ -9,6 +9,7 @@ import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
+import sternwright.app.desk.visits.AshoreSince;
 import sternwright.app.desk.visits.PlanView;
 import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.files.YardFiles;
@@ -45,7 +46,7 @@ public class PlansApi {
             throw BadInput.of("seconds", "found " + seconds, "more than 0, at most " + MOST_SECONDS, "");
         }
         YardFiles files = asked.yard().files();
-        BoatAnswer answer = new PlanVisits(files, reader)
+        BoatAnswer answer = new PlanVisits(files, AshoreSince.of(asked.shelf()), reader)
                 .of(asked.boat(id), asked.yard().today(), months)
                 .plan(SolveLimits.ofSeconds(System::nanoTime, seconds));
         return answer instanceof BoatPlan plan ? PlanView.of(plan) : answer;

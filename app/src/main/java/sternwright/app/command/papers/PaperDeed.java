@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.entry.PlanReach;
 import sternwright.app.command.text.Counted;
 import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.desk.visits.VisitPapers;
@@ -23,7 +25,6 @@ import sternwright.boat.Boat;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.planned.PlannedVisit;
-import sternwright.visit.solver.SolveLimits;
 
 /** A command that writes a paper of one planned visit. */
 public abstract class PaperDeed extends Deed {
@@ -37,19 +38,8 @@ public abstract class PaperDeed extends Deed {
             description = "Which of its planned visits; left out: 1, the next.")
     int number = 1;
 
-    @Option(
-            names = "--months",
-            paramLabel = "MONTHS",
-            defaultValue = "24",
-            description = "How far to plan; left out: 24.")
-    int months = 24;
-
-    @Option(
-            names = "--seconds",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "Most time to plan; left out: 20.")
-    double seconds = 20;
+    @Mixin
+    PlanReach reach = new PlanReach();
 
     @Option(
             names = "--out",
@@ -65,9 +55,7 @@ public abstract class PaperDeed extends Deed {
 
     @Override
     public final Integer call() throws IOException {
-        if (months < 1 || months > 120) {
-            throw BadInput.of("--months", months + " months", "1 to 120", "");
-        }
+        reach.require();
         YardFiles files =
                 YardFolder.only(program().shelf(), List.of(boatId), program().latest());
         Boat boat = files.boats().values().iterator().next();
@@ -87,8 +75,8 @@ public abstract class PaperDeed extends Deed {
                         files,
                         SeasonFolder.read(program().shelf(), program().latest()),
                         Figures.of(program().reader()).locale())
-                .of(boat, program().today(), months)
-                .plan(SolveLimits.ofSeconds(System::nanoTime, seconds));
+                .of(boat, program().today(), reach.months())
+                .plan(reach.limits());
         if (answer instanceof BoatPlan plan) {
             return plan.visits();
         }
@@ -102,7 +90,7 @@ public abstract class PaperDeed extends Deed {
         if (visits.isEmpty()) {
             throw BadInput.of(
                     boat.id(),
-                    "no visit is planned in the next " + Counted.of(months, "month"),
+                    "no visit is planned in the next " + Counted.of(reach.months(), "month"),
                     "",
                     "Look further with --months.");
         }

@@ -9,10 +9,12 @@ import java.util.Locale;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
+import sternwright.app.command.entry.PlanReach;
 import sternwright.app.command.text.Counted;
 import sternwright.app.command.text.Json;
 import sternwright.app.command.text.TextTable;
@@ -29,7 +31,6 @@ import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.BoatVisits;
 import sternwright.visit.planned.PlannedVisit;
-import sternwright.visit.solver.SolveLimits;
 
 /** The cheapest sound set of visits. */
 @Command(
@@ -43,26 +44,8 @@ public final class VisitsCommand extends Deed {
     @Parameters(paramLabel = "BOAT", arity = "0..*", description = "Boats; left out: all of them.")
     List<String> boats = new ArrayList<>();
 
-    @Option(
-            names = "--months",
-            paramLabel = "MONTHS",
-            defaultValue = "24",
-            description = "How far to plan; left out: 24.")
-    int months = 24;
-
-    @Option(
-            names = "--seconds",
-            paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "Most time for one boat; left out: 20.")
-    double seconds = 20;
-
-    @Option(
-            names = "--gap",
-            paramLabel = "PERCENT",
-            defaultValue = "0",
-            description = "Stop when this near the cheapest.")
-    double gapPercent;
+    @Mixin
+    PlanReach reach = new PlanReach();
 
     @Option(
             names = "--left",
@@ -78,12 +61,7 @@ public final class VisitsCommand extends Deed {
 
     @Override
     public Integer call() {
-        if (months < 1 || months > 120) {
-            throw BadInput.of("--months", months + " months", "1 to 120", "");
-        }
-        if (!(seconds > 0)) {
-            throw BadInput.of("--seconds", seconds + " s", "more than 0", "");
-        }
+        reach.require();
         left.forEach(this::work);
         YardFiles files = boats.isEmpty()
                 ? YardFolder.all(program().shelf(), program().latest())
@@ -95,11 +73,15 @@ public final class VisitsCommand extends Deed {
                 program().reader());
         List<Boat> all = List.copyOf(files.boats().values());
         if (program().json()) {
-            Json.print(all.stream().map(b -> view(planning, b)).toList(), out());
+            Json.print(
+                    planning.all(program().today(), reach.months(), reach.limits()).stream()
+                            .map(VisitsCommand::view)
+                            .toList(),
+                    out());
             return ExitStatus.DONE;
         }
         if (boats.isEmpty()) {
-            summary(planning, all);
+            summary(planning, all.size());
             return ExitStatus.DONE;
         }
         int status = ExitStatus.DONE;
@@ -109,27 +91,22 @@ public final class VisitsCommand extends Deed {
         return status;
     }
 
-    private SolveLimits limits() {
-        return SolveLimits.ofSeconds(System::nanoTime, seconds).withGap(gapPercent / 100);
-    }
-
-    private Object view(PlanVisits planning, Boat boat) {
-        BoatAnswer answer = planning.of(boat, program().today(), months).plan(limits());
+    private static Object view(BoatAnswer answer) {
         return answer instanceof BoatPlan plan ? PlanView.of(plan) : answer;
     }
 
     private int tell(PlanVisits planning, Boat boat) {
         VisitsText text = new VisitsText(out(), figures);
-        BoatVisits visits = planning.of(boat, program().today(), months);
-        if (visits.first(limits()) instanceof BoatPlan first) {
-            out().println(boat.name() + " (" + boat.id() + "), " + Counted.of(months, "month") + " from "
+        BoatVisits visits = planning.of(boat, program().today(), reach.months());
+        if (visits.first(reach.limits()) instanceof BoatPlan first) {
+            out().println(boat.name() + " (" + boat.id() + "), " + Counted.of(reach.months(), "month") + " from "
                     + text.date(program().today()) + ": "
                     + Counted.of(first.visits().size(), "visit") + ".");
             out().println("A plan at once: " + text.money(first.planningCost()) + "; no plan can cost less than "
                     + text.money(first.bound()) + ". Proving ...");
             out().flush();
         }
-        BoatAnswer answer = visits.plan(limits());
+        BoatAnswer answer = visits.plan(reach.limits());
         if (answer instanceof BoatAnswer.NoPlan none) {
             out().println(boat.name() + " (" + boat.id() + "): no plan keeps every demand. " + text.clash(none));
             return ExitStatus.COULD_NOT;
@@ -144,8 +121,8 @@ public final class VisitsCommand extends Deed {
     private void argue(BoatVisits visits, BoatPlan plan, VisitsText text) {
         out().println();
         if (!noAlternatives) {
-            text.alternative("One visit fewer", plan, visits.withVisits(plan, -1, limits()));
-            text.alternative("One visit more", plan, visits.withVisits(plan, 1, limits()));
+            text.alternative("One visit fewer", plan, visits.withVisits(plan, -1, reach.limits()));
+            text.alternative("One visit more", plan, visits.withVisits(plan, 1, reach.limits()));
         }
         left.forEach((work, date) -> leave(visits, plan, text, work, date));
     }
@@ -172,11 +149,11 @@ public final class VisitsCommand extends Deed {
 
     private void leave(BoatVisits visits, BoatPlan plan, VisitsText text, String work, String date) {
         Left asked = work(work, date);
-        text.left(visits.leftUntil(plan, asked.part(), asked.rule(), asked.until(), limits())
+        text.left(visits.leftUntil(plan, asked.part(), asked.rule(), asked.until(), reach.limits())
                 .orElseThrow(() -> BadInput.of(
                         "--left",
                         "no work " + asked.rule() + " on " + asked.part() + " is planned within "
-                                + Counted.of(months, "month"),
+                                + Counted.of(reach.months(), "month"),
                         "a work of the plan",
                         "\"sternwright due BOAT --csv\" names parts and rules.")));
     }
@@ -189,12 +166,10 @@ public final class VisitsCommand extends Deed {
         }
     }
 
-    private void summary(PlanVisits planning, List<Boat> all) {
+    private void summary(PlanVisits planning, int boats) {
         VisitsText text = new VisitsText(out(), figures);
         TextTable table = new TextTable("boat", "visits", "lifts", "next", "net", "bundling saves", "gap %");
-        List<BoatAnswer> answers = all.parallelStream()
-                .map(b -> planning.of(b, program().today(), months).plan(limits()))
-                .toList();
+        List<BoatAnswer> answers = planning.all(program().today(), reach.months(), reach.limits());
         int without = 0;
         for (BoatAnswer answer : answers) {
             if (answer instanceof BoatPlan plan) {
@@ -205,7 +180,7 @@ public final class VisitsCommand extends Deed {
             }
         }
         table.print(out());
-        out().println(Counted.of(all.size(), "boat") + ", " + (all.size() - without)
+        out().println(Counted.of(boats, "boat") + ", " + (boats - without)
                 + " planned. \"sternwright visits BOAT\" shows works, prices and reasons.");
     }
 

@@ -30,6 +30,7 @@ import sternwright.due.Due;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.solver.SolveLimits;
 
 /** Makes an invented yard and does the main job on it: due list, visits, one job card and one estimate. */
 public final class ShowDemo {
@@ -101,7 +102,11 @@ public final class ShowDemo {
                         files,
                         SeasonFolder.read(folder, today),
                         Figures.of(reader).locale())
-                .all(today, MONTHS, Math.min(MOST_SECONDS_A_BOAT, share), GAP);
+                .all(
+                        today,
+                        MONTHS,
+                        SolveLimits.ofSeconds(System::nanoTime, Math.min(MOST_SECONDS_A_BOAT, share))
+                                .withGap(GAP));
     }
 
     /**

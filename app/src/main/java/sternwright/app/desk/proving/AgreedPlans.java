@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.visits.AshoreSince;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Boat;
@@ -36,7 +37,7 @@ public final class AgreedPlans {
         this.plans = plans;
     }
 
-    private record Known(String state, Map<String, List<AgreedWork>> byBoat) {}
+    private record Known(String state, Map<String, List<AgreedWork>> byBoat, Map<String, LocalDate> ashoreSince) {}
 
     /**
      * What is agreed, by boat.
@@ -44,15 +45,20 @@ public final class AgreedPlans {
      * @return works in the order they were written down
      */
     public Map<String, List<AgreedWork>> all() {
+        return known().byBoat();
+    }
+
+    private Known known() {
         String state = yard.state();
         Known now = known;
         if (now == null || !now.state().equals(state)) {
             now = new Known(
                     state,
-                    SeasonFolder.agreed(yard.shelf("")).stream().collect(Collectors.groupingBy(AgreedWork::boatId)));
+                    SeasonFolder.agreed(yard.shelf("")).stream().collect(Collectors.groupingBy(AgreedWork::boatId)),
+                    AshoreSince.of(yard.shelf("")));
             known = now;
         }
-        return now.byBoat();
+        return now;
     }
 
     /**
@@ -78,7 +84,7 @@ public final class AgreedPlans {
     public PlanRun proposed(Boat boat, int months, Locale reader) {
         YardFiles files = yard.files();
         LocalDate today = yard.today();
-        return plans.of(files, boat, today, months, reader);
+        return plans.of(files, known().ashoreSince(), boat, today, months, reader);
     }
 
     /**

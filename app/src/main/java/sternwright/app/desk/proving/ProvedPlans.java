@@ -48,8 +48,9 @@ public final class ProvedPlans implements AutoCloseable {
             PartCatalogue catalogue,
             Programme generic,
             List<Programme> programmes,
+            Optional<LocalDate> ashoreSince,
             LocalDate today) {
-        static Facts of(YardFiles files, Boat boat, LocalDate today) {
+        static Facts of(YardFiles files, Map<String, LocalDate> ashoreSince, Boat boat, LocalDate today) {
             return new Facts(
                     boat,
                     files.history(boat.id()),
@@ -58,6 +59,7 @@ public final class ProvedPlans implements AutoCloseable {
                     files.catalogue(),
                     files.generic(),
                     files.programmes(),
+                    Optional.ofNullable(ashoreSince.get(boat.id())),
                     today);
         }
     }
@@ -68,15 +70,22 @@ public final class ProvedPlans implements AutoCloseable {
      * The plan of a boat as far as it is known; the first asking plans at once and begins the proof.
      *
      * @param files what the yard says
+     * @param ashoreSince boats that stand ashore already, with the day since which they do
      * @param boat the boat
      * @param today the day from which visits can be held
      * @param months how far to plan, at least 1
      * @param reader whose language and formats reasons are worded in
      * @return the run, which goes on by itself
      */
-    public PlanRun of(YardFiles files, Boat boat, LocalDate today, int months, Locale reader) {
+    public PlanRun of(
+            YardFiles files,
+            Map<String, LocalDate> ashoreSince,
+            Boat boat,
+            LocalDate today,
+            int months,
+            Locale reader) {
         Asked asked = new Asked(boat.id(), months, reader);
-        Facts facts = Facts.of(files, boat, today);
+        Facts facts = Facts.of(files, ashoreSince, boat, today);
         PlanRun run;
         synchronized (known) {
             Known before = known.get(asked);
@@ -86,7 +95,7 @@ public final class ProvedPlans implements AutoCloseable {
                 if (before != null) {
                     before.run.stop();
                 }
-                run = new PlanRun(() -> new PlanVisits(files, reader).of(boat, today, months));
+                run = new PlanRun(() -> new PlanVisits(files, ashoreSince, reader).of(boat, today, months));
                 known.put(asked, new Known(facts, run));
                 forget();
             }

@@ -5,6 +5,9 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.SeasonFiles;
 import sternwright.app.files.YardFiles;
@@ -39,17 +42,14 @@ public final class PlanVisits {
     }
 
     /**
-     * Opens a yard of which nobody says which boats stand ashore already.
+     * Opens a yard for planning.
      *
      * @param files what the yard's folder says
+     * @param ashoreSince boats that stand ashore already, with the day since which they do
      * @param reader whose language and formats reasons are worded in
      */
-    public PlanVisits(YardFiles files, Locale reader) {
-        this(files, Map.of(), reader);
-    }
-
-    private PlanVisits(YardFiles files, Map<String, LocalDate> ashoreSince, Locale reader) {
-        this.ashoreSince = ashoreSince;
+    public PlanVisits(YardFiles files, Map<String, LocalDate> ashoreSince, Locale reader) {
+        this.ashoreSince = Map.copyOf(ashoreSince);
         this.files = files;
         this.dues = new DueWork(files);
         this.book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
@@ -84,19 +84,26 @@ public final class PlanVisits {
     }
 
     /**
-     * The visits of all boats that were read, side by side.
+     * The visits of all boats that were read, side by side. Each processor takes the next boat when it is done with one: boats
+     * differ a thousandfold in what they need, and none is to wait behind a hard one while a processor has nothing to do.
      *
      * @param today the day from which visits can be held
      * @param months how far to plan, at least 1
-     * @param seconds most time for one boat
-     * @param gap proven gap at which a boat is done, as a share of its cost
+     * @param limits time and gap of one boat
      * @return one answer a boat, in the order of the boats
      */
-    public List<BoatAnswer> all(LocalDate today, int months, double seconds, double gap) {
-        return files.boats().values().parallelStream()
-                .map(b -> of(b, today, months)
-                        .plan(SolveLimits.ofSeconds(System::nanoTime, seconds).withGap(gap)))
-                .toList();
+    public List<BoatAnswer> all(LocalDate today, int months, SolveLimits limits) {
+        ExecutorService processors =
+                Executors.newFixedThreadPool(Runtime.getRuntime().availableProcessors());
+        try {
+            List<CompletableFuture<BoatAnswer>> answers = files.boats().values().stream()
+                    .map(b -> CompletableFuture.supplyAsync(
+                            () -> of(b, today, months).plan(limits), processors))
+                    .toList();
+            return answers.stream().map(CompletableFuture::join).toList();
+        } finally {
+            processors.shutdownNow();
+        }
     }
 
     private static <T> T there(Optional<T> found, String id) {

@@ -99,7 +99,7 @@ public class PlanPage {
     private PlanView view(Page page, String boatId, int months, LeftAsked asked) {
         YardFiles files = yard.files();
         Boat boat = Optional.ofNullable(files.boats().get(boatId)).orElseThrow(() -> new Missing("visits.one"));
-        PlanRun run = plans.of(files, boat, yard.today(), months, page.locale());
+        PlanRun run = agreed.proposed(boat, months, page.locale());
         Optional<PlanRun.Left> left = asked.question().map(q -> plans.left(run, q));
         var berth = files.berths().get(boat.berthId());
         String lead = page.say("visits.lead", boat.owner().name(), berth == null ? boat.berthId() : berth.name());

@@ -85,7 +85,7 @@ class VisitsForSeasonTest {
 
     /** Her plan with one visit a month later, if that may be. */
     private static List<AgreedWork> moved(YardFiles files, Boat boat) {
-        BoatVisits visits = new PlanVisits(files, Locale.UK).of(boat, DAY, 18);
+        BoatVisits visits = new PlanVisits(files, Map.of(), Locale.UK).of(boat, DAY, 18);
         if (visits.plan(SolveLimits.ofNodes(40).withGap(0.02)) instanceof BoatPlan plan) {
             for (PlannedVisit v : plan.visits()) {
                 VisitAt from = VisitAt.of(v);

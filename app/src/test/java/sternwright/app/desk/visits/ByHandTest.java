@@ -10,6 +10,7 @@ import java.time.YearMonth;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import sternwright.app.desk.InventedDesk;
 import sternwright.boat.Boat;
@@ -31,7 +32,7 @@ class ByHandTest {
     record Planned(BoatVisits visits, BoatPlan plan) {}
 
     static List<Planned> planned() {
-        PlanVisits plans = new PlanVisits(InventedDesk.yard(), Locale.UK);
+        PlanVisits plans = new PlanVisits(InventedDesk.yard(), Map.of(), Locale.UK);
         List<Planned> list = new ArrayList<>();
         for (Boat boat :
                 InventedDesk.yard().boats().values().stream().limit(BOATS).toList()) {
