@@ -4,6 +4,7 @@ import java.time.Month;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.IntPredicate;
+import java.util.stream.IntStream;
 import sternwright.visit.problem.MonthSpan;
 import sternwright.visit.problem.VisitDemands;
 import sternwright.visit.problem.VisitProblem;
@@ -48,11 +49,39 @@ public final class Habits {
             }
             works.add(w.with(new WorkRules(NO_LIMIT, 0, false, false, months)));
         }
-        return problem.withWorks(works, List.of()).with(VisitDemands.NONE);
+        return problem.withWorks(works, problem.followOns()).with(VisitDemands.NONE);
     }
 
-    /** The month in which the habit does the work next; the horizon if it is not late before then. */
+    /** The month in which the habit does the work next; the horizon if nothing asks for it before then. */
     private int next(Work w, int phase, int from, IntPredicate visited, boolean ahead) {
+        int next = nextByLife(w, phase, from, visited, ahead);
+        for (MonthSpan span : w.rules().mustFallIn()) {
+            if (from < span.first()) {
+                next = Math.min(next, within(w, phase, span, visited));
+            }
+        }
+        return next;
+    }
+
+    /** The last month of a span in which there is a visit anyway, else the last that fits; the horizon if none does. */
+    private int within(Work w, int phase, MonthSpan span, IntPredicate visited) {
+        int last = Math.min(span.last(), problem.horizon() - 1);
+        int visit = IntStream.rangeClosed(span.first(), last)
+                .filter(t -> visited.test(t) && fits(w, phase, t))
+                .max()
+                .orElse(-1);
+        return visit >= 0
+                ? visit
+                : IntStream.rangeClosed(span.first(), last)
+                        .filter(t -> fits(w, phase, t))
+                        .max()
+                        .orElse(problem.horizon());
+    }
+
+    private int nextByLife(Work w, int phase, int from, IntPredicate visited, boolean ahead) {
+        if (from >= 0 && w.rules().once()) {
+            return problem.horizon();
+        }
         int due = due(w, from);
         if (due >= problem.horizon()) {
             return problem.horizon();
@@ -96,6 +125,9 @@ public final class Habits {
     }
 
     private int due(Work w, int from) {
+        if (from < 0 && w.rules().dueAtFirstVisit()) {
+            return -1;
+        }
         int due = from;
         while (due < problem.horizon() && used(w, from, due + 1) <= 1 + SAME) {
             due++;

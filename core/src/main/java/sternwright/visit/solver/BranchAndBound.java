@@ -14,6 +14,8 @@ final class BranchAndBound {
     private static final int ROOT_STEPS = 60;
     private static final int ROOT_ROUNDS = 14;
     private static final int BRANCH_STEPS = 60;
+    private static final int ROUNDING_STEPS = 300;
+    private static final double[] ROUNDED_AT = {0.5, 0.3, 0.7};
     private static final int CLEAR_STEPS = 60;
 
     private final PathModel model;
@@ -121,7 +123,7 @@ final class BranchAndBound {
         }
         bound.relaxation.refresh();
         least = Math.max(least, bound.improve(40, target(), this::late));
-        search.from(likely());
+        search.from(likely(), bound.relaxation, bound.best);
         search.improve(600);
     }
 
@@ -130,11 +132,26 @@ final class BranchAndBound {
     }
 
     private boolean[] likely() {
+        return likely(0.5);
+    }
+
+    private boolean[] likely(double least) {
         boolean[] visits = new boolean[2 * model.horizon];
         for (int s = 0; s < visits.length; s++) {
-            visits[s] = bound.average[s] > 0.5;
+            visits[s] = bound.average[s] > least;
         }
         return visits;
+    }
+
+    /** Plans on the visits that the averages of a long run of steps ask for: they tell more than those of a few. */
+    private void rounded() {
+        bound.restart(0.5);
+        least = Math.max(least, bound.improve(ROUNDING_STEPS, target(), this::late));
+        for (double share : ROUNDED_AT) {
+            if (search.from(likely(share), bound.relaxation, bound.best) <= search.best.cost * 1.02) {
+                search.improve(200);
+            }
+        }
     }
 
     /** Searches on until proven, close enough or out of time. */
@@ -159,14 +176,18 @@ final class BranchAndBound {
         double mark = least;
         for (int round = 0; round < ROOT_ROUNDS && !closeEnough() && !late(); round++) {
             least = Math.max(least, bound.improve(ROOT_STEPS, target(), this::late));
-            if (search.from(likely()) <= search.best.cost * 1.02) {
+            if (search.from(likely(), bound.relaxation, bound.best) <= search.best.cost * 1.02) {
                 search.improve(200);
             }
             strike();
             if (round > 2 && least - mark < 2e-4 * Math.abs(least)) {
-                return;
+                break;
             }
             mark = least;
+        }
+        if (!closeEnough() && !late()) {
+            rounded();
+            strike();
         }
     }
 
@@ -199,12 +220,12 @@ final class BranchAndBound {
         if (value >= target()) {
             return;
         }
-        if (nodes % 4 == 1 && search.from(likely()) <= search.best.cost * 1.01) {
+        if (nodes % 4 == 1 && search.from(likely(), bound.relaxation, bound.best) <= search.best.cost * 1.01) {
             search.improve(150);
         }
         Decision choice = branching.choose(branch.decision());
         if (choice == null) {
-            search.from(likely());
+            search.from(likely(), bound.relaxation, bound.best);
             bound.restart(0.3);
             value = Math.max(value, bound.improve(CLEAR_STEPS, target(), this::late));
             if (value >= target()) {

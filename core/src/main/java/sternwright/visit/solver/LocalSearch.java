@@ -3,6 +3,7 @@ package sternwright.visit.solver;
 /** Betters a plan by dropping, adding, moving and re-placing single visits until none of that helps. */
 final class LocalSearch {
     private static final int REACH_MONTHS = 6;
+    private static final double NEAR = 1.003;
 
     private final PathModel model;
     private final ScheduleBuilder builder;
@@ -41,7 +42,20 @@ final class LocalSearch {
 
     /** The best plan on the visits given, others opened where needed. */
     double from(boolean[] visits) {
-        return take(builder.construct(visits.clone()));
+        return settled(builder.construct(visits.clone()));
+    }
+
+    /** The same, works sharing set-ups at first as the relaxation has them share. */
+    double from(boolean[] visits, Relaxation relaxation, double[] prices) {
+        builder.shares(relaxation, prices);
+        double cost = from(visits);
+        builder.halves();
+        return cost;
+    }
+
+    /** A plan that comes near the best is worth settling its set-ups. */
+    private double settled(double cost) {
+        return take(cost < best.cost * NEAR ? builder.settleSetUps() : cost);
     }
 
     private double take(double cost) {
@@ -57,6 +71,9 @@ final class LocalSearch {
         boolean better = best.cost < WorkPaths.NONE;
         while (better && budget > 0) {
             better = drop() | shift() | swap() | add();
+        }
+        if (best.cost < WorkPaths.NONE) {
+            settled(builder.build(best.open.clone()));
         }
     }
 

@@ -1,12 +1,15 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
+import java.util.Objects;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import sternwright.visit.problem.FollowOn;
 
 /**
  * The problem with its links priced: every work on its own, visits and lifts, each set-up alone. Links: a work done in a month
  * asks for its visit and its set-up; a work done ashore within a few months (fewer than lie between two doings) asks for one
- * stay ashore in them; a trigger asks for its follower.
+ * stay ashore in them; a trigger asks for its follower; a visit that fits a work of unknown history asks for its first doing by then.
  */
 final class Relaxation {
     private static final double NONE = WorkPaths.NONE;
@@ -20,6 +23,7 @@ final class Relaxation {
     private final int setUpBase;
     private final int stayBase;
     private final int followBase;
+    private final int firstBase;
 
     /** How many prices there are. */
     final int size;
@@ -49,6 +53,13 @@ final class Relaxation {
     private final double[][][] calling;
 
     private final double[][] ashoreOnly;
+
+    /** Works of unknown history. */
+    private final int[] unknown;
+
+    /** Prices on the first doing by work and month; null for works of known history. */
+    private final double @Nullable [][] firstPrice;
+
     private final int[][] doneMonths;
     private final int[][] donePhases;
 
@@ -60,7 +71,11 @@ final class Relaxation {
         setUpBase = model.works * horizon * 2;
         stayBase = setUpBase + model.works * horizon;
         followBase = stayBase + model.works * horizon;
-        size = followBase + model.followOns.length * horizon;
+        firstBase = followBase + model.followOns.length * horizon;
+        unknown = IntStream.range(0, model.works)
+                .filter(j -> model.paths[j].dueAtFirstVisit)
+                .toArray();
+        size = firstBase + unknown.length * slots;
         int most = Arrays.stream(model.paths).mapToInt(w -> w.phases).max().orElse(1);
         path = new ShortestPath(horizon, most);
         alive = new int[size];
@@ -79,6 +94,10 @@ final class Relaxation {
             }
         }
         ashoreOnly = new double[model.works][horizon];
+        firstPrice = new double[model.works][];
+        for (int j : unknown) {
+            firstPrice[j] = new double[horizon];
+        }
         nodePrice = new double[model.works][][];
         stayMonths = new int[model.works];
         doneMonths = new int[model.works][0];
@@ -105,6 +124,10 @@ final class Relaxation {
         return followBase + followOn * horizon + month;
     }
 
+    private int first(int index, int slot) {
+        return firstBase + index * slots + slot;
+    }
+
     /** Last month of the stay that begins in the month, for a work. */
     private int stayEnd(int work, int month) {
         return Math.min(month + stayMonths[work] - 1, model.haulOut.gapLast[month]);
@@ -125,6 +148,23 @@ final class Relaxation {
         for (int i = 0; i < model.followOns.length; i++) {
             for (int t = 0; t < horizon && model.asks(model.followOns[i], t); t++) {
                 alive[aliveCount++] = follow(i, t);
+            }
+        }
+        for (int i = 0; i < unknown.length; i++) {
+            addFirst(i, unknown[i]);
+        }
+    }
+
+    /** Visits at which a work of unknown history must have been done, where it is not done by then anyway. */
+    private void addFirst(int i, int j) {
+        WorkPaths w = model.paths[j];
+        int by = scope.mayEnd[j][0] ? horizon : scope.last[j][0];
+        for (int s = 0; s < slots; s++) {
+            int t = s % horizon;
+            boolean fits = (w.firstFit[t] & (s < horizon ? 1 : 2)) != 0;
+            if (fits && t >= w.first[0] && t < by && scope.visit[s] != HaulOut.CLOSED) {
+                asks[first(i, s)] = s;
+                alive[aliveCount++] = first(i, s);
             }
         }
     }
@@ -172,7 +212,7 @@ final class Relaxation {
         spread(prices);
         double value = 0;
         for (int j = 0; j < model.works; j++) {
-            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j]);
+            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firstPrice[j]);
             if (!(cost < NONE)) {
                 return NONE;
             }
@@ -207,6 +247,9 @@ final class Relaxation {
             int m = alive[a];
             if (m < stayBase) {
                 excess[m] -= held[asks[m]];
+            } else if (m >= firstBase) {
+                int[] months = doneMonths[unknown[(m - firstBase) / slots]];
+                excess[m] = held[asks[m]] - (months.length > 0 && months[0] <= asks[m] % horizon ? 1 : 0);
             } else if (m < followBase) {
                 int j = (m - stayBase) / horizon;
                 int t = (m - stayBase) % horizon;
@@ -227,6 +270,9 @@ final class Relaxation {
             }
             Arrays.fill(ashoreOnly[j], 0);
         }
+        for (int j : unknown) {
+            Arrays.fill(Objects.requireNonNull(firstPrice[j]), 0);
+        }
         for (int a = 0; a < aliveCount; a++) {
             int m = alive[a];
             excess[m] = 0;
@@ -237,6 +283,12 @@ final class Relaxation {
         }
         for (int t = 1; t < horizon; t++) {
             gain.start[t] += gain.start[t - 1];
+        }
+        for (int j : unknown) {
+            double[] row = Objects.requireNonNull(firstPrice[j]);
+            for (int t = horizon - 2; t >= 0; t--) {
+                row[t] += row[t + 1];
+            }
         }
         for (int j = 0; j < model.works; j++) {
             for (int k = 0; k < nodePrice[j].length; k++) {
@@ -260,6 +312,9 @@ final class Relaxation {
                 ashoreOnly[j][u] += p;
             }
             addStart(t + 1, end, p);
+        } else if (m >= firstBase) {
+            gain.visit[asks[m]] -= p;
+            Objects.requireNonNull(firstPrice[unknown[(m - firstBase) / slots]])[asks[m] % horizon] -= p;
         } else {
             FollowOn f = model.followOns[(m - followBase) / horizon];
             int t = (m - followBase) % horizon;
@@ -343,6 +398,11 @@ final class Relaxation {
         }
     }
 
+    /** What a work pays for its set-up in a month at the prices given. */
+    double setUpPrice(double[] prices, int work, int month) {
+        return model.paths[work].servicePoint < 0 ? 0 : prices[setUp(work, month)];
+    }
+
     /** Whether the work is done in the month in the last answer. */
     boolean done(int work, int month) {
         return Arrays.stream(doneMonths[work]).anyMatch(t -> t == month);
@@ -363,8 +423,9 @@ final class Relaxation {
         }
         double room = limit - bound;
         for (int j = 0; j < model.works; j++) {
-            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j]);
-            boolean[] left = path.strike(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], cost + room);
+            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firstPrice[j]);
+            boolean[] left = path.strike(
+                    model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firstPrice[j], cost + room);
             for (byte[] row : model.paths[j].fit) {
                 for (int t = 0; t < horizon; t++) {
                     row[t] = left[t] ? row[t] : 0;

@@ -1,6 +1,7 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
+import java.util.stream.IntStream;
 import sternwright.visit.problem.FollowOn;
 import sternwright.visit.problem.VisitSlot;
 
@@ -12,11 +13,18 @@ final class ScheduleBuilder {
     private static final double NONE = WorkPaths.NONE;
     private static final int ROUNDS = 4;
     static final double PER_VISIT_TOO_MANY = 1e12;
+    private static final int TRIED_CLOSED = -1_000_000;
 
     private final PathModel model;
     private final int horizon;
     private final ShortestPath path;
     private final double[][] price;
+    /** What each work pays of a set-up at first, by work and month, before it is known which others share it. */
+    private final double[][] firstShare;
+
+    /** The works of each service point that stand in no follow-on. */
+    private final int[][] sharing;
+
     private final int[] pointUse;
     private final int[] openBits;
     private final boolean[] allMayEnd;
@@ -34,6 +42,17 @@ final class ScheduleBuilder {
         int most = Arrays.stream(model.paths).mapToInt(w -> w.phases).max().orElse(1);
         path = new ShortestPath(horizon, most);
         price = new double[most][horizon];
+        firstShare = new double[model.works][horizon];
+        sharing = new int[model.points][];
+        for (int g = 0; g < model.points; g++) {
+            int point = g;
+            sharing[g] = IntStream.range(0, model.works)
+                    .filter(j -> model.paths[j].servicePoint == point)
+                    .filter(j -> model.asTrigger.get(j).isEmpty()
+                            && model.asFollower.get(j).isEmpty())
+                    .toArray();
+        }
+        halves();
         pointUse = new int[Math.max(1, model.points) * horizon];
         openBits = new int[horizon];
         allMayEnd = new boolean[horizon + 1];
@@ -59,13 +78,29 @@ final class ScheduleBuilder {
         }
     }
 
+    /** Before it is known who shares a set-up, each work pays half of it. */
+    void halves() {
+        for (int j = 0; j < model.works; j++) {
+            int g = model.paths[j].servicePoint;
+            Arrays.fill(firstShare[j], g < 0 ? 0 : 0.5 * model.setUp[g]);
+        }
+    }
+
+    /** Before it is known who shares a set-up, each work pays what the relaxation has it pay. */
+    void shares(Relaxation relaxation, double[] prices) {
+        for (int j = 0; j < model.works; j++) {
+            for (int t = 0; t < horizon; t++) {
+                firstShare[j][t] = relaxation.setUpPrice(prices, j, t);
+            }
+        }
+    }
+
     /** Builds on the visits given, opening others at their price where that is cheaper or needed. */
     double construct(boolean[] visits) {
         if (place(visits, true)) {
-            System.arraycopy(built.open, 0, visits, 0, visits.length);
             for (int t = 0; t < horizon; t++) {
-                visits[t] |= (openBits[t] & 1) != 0;
-                visits[horizon + t] |= (openBits[t] & 2) != 0;
+                visits[t] = (openBits[t] & 1) != 0;
+                visits[horizon + t] = (openBits[t] & 2) != 0;
             }
             return build(visits);
         }
@@ -79,14 +114,85 @@ final class ScheduleBuilder {
         return built.cost;
     }
 
+    /**
+     * Betters what was built last on the same visits: opens a set-up in a month for all works that share it, or closes one, wherever
+     * that costs less.
+     */
+    double settleSetUps() {
+        boolean better = true;
+        while (better) {
+            better = false;
+            for (int g = 0; g < sharing.length; g++) {
+                for (int t = 0; sharing[g].length > 1 && t < horizon; t++) {
+                    better |= openBits[t] != 0 && trySetUp(g, t);
+                }
+            }
+        }
+        built.cost = price();
+        return built.cost;
+    }
+
+    private boolean trySetUp(int g, int t) {
+        int[] works = sharing[g];
+        int[][] months = new int[works.length][];
+        int[][] phases = new int[works.length][];
+        for (int i = 0; i < works.length; i++) {
+            months[i] = built.months[works[i]];
+            phases[i] = built.phases[works[i]];
+        }
+        double before = sharedCost(g);
+        int at = g * horizon + t;
+        boolean closes = pointUse[at] > 0;
+        int trial = closes ? TRIED_CLOSED : 1;
+        pointUse[at] += trial;
+        boolean placed = true;
+        for (int round = 0; round < 2 && placed; round++) {
+            for (int i = 0; i < works.length && placed; i++) {
+                use(works[i], -1);
+                placed = placeWork(works[i], false, false);
+                use(works[i], 1);
+            }
+        }
+        pointUse[at] -= trial;
+        if (placed && sharedCost(g) < before - 0.5) {
+            return true;
+        }
+        for (int i = 0; i < works.length; i++) {
+            use(works[i], -1);
+            built.months[works[i]] = months[i];
+            built.phases[works[i]] = phases[i];
+            use(works[i], 1);
+        }
+        return false;
+    }
+
+    /** What the works that share a service point cost together on the visits open, its set-ups included. */
+    private double sharedCost(int g) {
+        double sum = 0;
+        for (int j : sharing[g]) {
+            WorkPaths w = model.paths[j];
+            sum += pathCost(j);
+            for (int i = 0; i < built.months[j].length; i++) {
+                int k = built.phases[j][i];
+                int t = built.months[j][i];
+                sum += (w.fit[k][t] & openBits[t]) == 1 ? w.afloatExtra[k] : 0;
+            }
+        }
+        for (int t = 0; t < horizon; t++) {
+            sum += pointUse[g * horizon + t] > 0 ? model.setUp[g] : 0;
+        }
+        return sum;
+    }
+
     /** Whether every work, by itself, has a path on the visits given. */
     boolean eachHasAPath(boolean[] visits) {
         for (int t = 0; t < horizon; t++) {
             openBits[t] = (visits[t] ? 1 : 0) | (visits[horizon + t] ? 2 : 0);
         }
-        for (WorkPaths w : model.paths) {
+        for (int j = 0; j < model.works; j++) {
+            WorkPaths w = model.paths[j];
             for (int k = 0; k < w.phases; k++) {
-                fillPrice(w, k, 0, false);
+                fillPrice(j, k, true, false);
             }
             if (!(path.solve(w, w.last, allMayEnd, price) < NONE)) {
                 return false;
@@ -112,7 +218,7 @@ final class ScheduleBuilder {
                 if (round > 0) {
                     use(j, -1);
                 }
-                if (!placeWork(j, round == 0 ? 0.5 : 1, round == 0, mayOpen)) {
+                if (!placeWork(j, round == 0, mayOpen)) {
                     return false;
                 }
                 use(j, 1);
@@ -134,10 +240,10 @@ final class ScheduleBuilder {
         }
     }
 
-    private boolean placeWork(int j, double setUpShare, boolean firstRound, boolean mayOpen) {
+    private boolean placeWork(int j, boolean firstRound, boolean mayOpen) {
         WorkPaths w = model.paths[j];
         for (int k = 0; k < w.phases; k++) {
-            fillPrice(w, k, setUpShare, mayOpen);
+            fillPrice(j, k, firstRound, mayOpen);
         }
         if (!model.asTrigger.get(j).isEmpty()) {
             addFollowers(j, firstRound, mayOpen);
@@ -160,7 +266,8 @@ final class ScheduleBuilder {
         return true;
     }
 
-    private void fillPrice(WorkPaths w, int k, double setUpShare, boolean mayOpen) {
+    private void fillPrice(int j, int k, boolean firstRound, boolean mayOpen) {
+        WorkPaths w = model.paths[j];
         int g = w.servicePoint;
         for (int t = 0; t < horizon; t++) {
             int fit = w.fit[k][t];
@@ -168,8 +275,11 @@ final class ScheduleBuilder {
             double p = held != 0
                     ? held == 1 ? w.afloatExtra[k] : 0
                     : mayOpen && fit != 0 ? opening[cheapestSlot(fit, t)] : NONE;
-            if (g >= 0 && pointUse[g * horizon + t] == 0) {
-                p += setUpShare * model.setUp[g];
+            int used = g < 0 ? 1 : pointUse[g * horizon + t];
+            if (used == 0) {
+                p += firstRound ? firstShare[j][t] : model.setUp[g];
+            } else if (used < 0) {
+                p = NONE;
             }
             price[k][t] = p;
         }

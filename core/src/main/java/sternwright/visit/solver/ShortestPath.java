@@ -1,6 +1,7 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
+import org.jspecify.annotations.Nullable;
 
 /** Cheapest path of one work, given a price for doing it in each phase and month. Holds scratch space; not for two threads. */
 final class ShortestPath {
@@ -32,6 +33,11 @@ final class ShortestPath {
 
     /** Cost of the cheapest path, infinite if there is none. */
     double solve(WorkPaths w, int[] last, boolean[] mayEnd, double[][] price) {
+        return solve(w, last, mayEnd, price, null);
+    }
+
+    /** The same with a price on the first doing, by month; null for none. */
+    double solve(WorkPaths w, int[] last, boolean[] mayEnd, double[][] price, double @Nullable [] firstPrice) {
         int before = w.firstPhase == 0 ? w.phases - 1 : w.firstPhase - 1;
         for (int k = 0; k < w.phases; k++) {
             Arrays.fill(reach[k], NONE);
@@ -53,7 +59,11 @@ final class ShortestPath {
                     bestPhase = k;
                     bestMonth = f;
                 }
-                relax(d, f, w.targets[n][f], w.costs[n][f], last[f], n);
+                if (f == 0 && firstPrice != null) {
+                    relaxFirst(d, w.targets[n][0], w.costs[n][0], last[0], n, firstPrice);
+                } else {
+                    relax(d, f, w.targets[n][f], w.costs[n][f], last[f], n);
+                }
             }
         }
         if (best < NONE) {
@@ -75,6 +85,14 @@ final class ShortestPath {
                 to[t + 1] = c;
                 by[t + 1] = f;
             }
+        }
+    }
+
+    private void relaxFirst(double d, int[] targets, double[] costs, int last, int phase, double[] firstPrice) {
+        for (int i = 0; i < targets.length && targets[i] <= last; i++) {
+            int t = targets[i];
+            reach[phase][t + 1] = d + costs[i] + firstPrice[t];
+            from[phase][t + 1] = 0;
         }
     }
 
@@ -103,7 +121,8 @@ final class ShortestPath {
      *
      * @return whether any node is left for the month, by month
      */
-    boolean[] strike(WorkPaths w, int[] last, boolean[] mayEnd, double[][] price, double limit) {
+    boolean[] strike(
+            WorkPaths w, int[] last, boolean[] mayEnd, double[][] price, double @Nullable [] firstPrice, double limit) {
         boolean[] used = new boolean[horizon];
         for (int f = horizon; f >= 0; f--) {
             for (int k = 0; k < w.phases; k++) {
@@ -111,7 +130,8 @@ final class ShortestPath {
                 double[] row = w.step[n][f];
                 double best = mayEnd[f] ? w.end[n][f] : NONE;
                 for (int t = w.first[f]; t <= last[f]; t++) {
-                    double c = row[t] + price[n][t] + rest[n][t + 1];
+                    double first = f == 0 && firstPrice != null ? firstPrice[t] : 0;
+                    double c = row[t] + first + price[n][t] + rest[n][t + 1];
                     best = Math.min(best, c);
                     if (reach[k][f] + c > limit) {
                         row[t] = NONE;

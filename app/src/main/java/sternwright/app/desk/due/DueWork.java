@@ -53,7 +53,8 @@ public final class DueWork {
      */
     public List<Due> all(LocalDate today) {
         YardDueList day = on(today);
-        return files.boats().values().parallelStream()
+        // A map's values are handed out a thousand at a time; a list is shared out evenly.
+        return List.copyOf(files.boats().values()).parallelStream()
                 .map(b -> day.of(asked(b, files.history(b.id()), today)))
                 .flatMap(Collection::stream)
                 .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))

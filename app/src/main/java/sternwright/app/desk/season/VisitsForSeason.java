@@ -70,8 +70,9 @@ final class VisitsForSeason {
     }
 
     List<SeasonBoat> all() {
-        List<Answered> answered =
-                files.boats().values().parallelStream().map(this::of).toList();
+        List<Answered> answered = List.copyOf(files.boats().values()).parallelStream()
+                .map(this::of)
+                .toList();
         answered.forEach(a -> remarks.addAll(a.remarks));
         return answered.stream().map(Answered::boat).toList();
     }
