@@ -1,9 +1,6 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
-import java.util.Objects;
-import java.util.stream.IntStream;
-import org.jspecify.annotations.Nullable;
 import sternwright.visit.problem.FollowOn;
 
 /**
@@ -20,10 +17,8 @@ final class Relaxation {
     private final ShortestPath path;
     private final int horizon;
     private final int slots;
-    private final int setUpBase;
-    private final int stayBase;
-    private final int followBase;
-    private final int firstBase;
+    private final LinkNumbers links;
+    private final FirstVisits firsts;
 
     /** How many prices there are. */
     final int size;
@@ -54,12 +49,6 @@ final class Relaxation {
 
     private final double[][] ashoreOnly;
 
-    /** Works of unknown history. */
-    private final int[] unknown;
-
-    /** Prices on the first doing by work and month; null for works of known history. */
-    private final double @Nullable [][] firstPrice;
-
     private final int[][] doneMonths;
     private final int[][] donePhases;
 
@@ -68,14 +57,9 @@ final class Relaxation {
         this.scope = scope;
         horizon = model.horizon;
         slots = 2 * horizon;
-        setUpBase = model.works * horizon * 2;
-        stayBase = setUpBase + model.works * horizon;
-        followBase = stayBase + model.works * horizon;
-        firstBase = followBase + model.followOns.length * horizon;
-        unknown = IntStream.range(0, model.works)
-                .filter(j -> model.paths[j].dueAtFirstVisit)
-                .toArray();
-        size = firstBase + unknown.length * slots;
+        links = new LinkNumbers(model);
+        firsts = new FirstVisits(model, scope, links.end);
+        size = firsts.end();
         int most = Arrays.stream(model.paths).mapToInt(w -> w.phases).max().orElse(1);
         path = new ShortestPath(horizon, most);
         alive = new int[size];
@@ -94,10 +78,6 @@ final class Relaxation {
             }
         }
         ashoreOnly = new double[model.works][horizon];
-        firstPrice = new double[model.works][];
-        for (int j : unknown) {
-            firstPrice[j] = new double[horizon];
-        }
         nodePrice = new double[model.works][][];
         stayMonths = new int[model.works];
         doneMonths = new int[model.works][0];
@@ -106,26 +86,6 @@ final class Relaxation {
             nodePrice[j] = new double[model.paths[j].phases][horizon];
             stayMonths[j] = Math.min(LONGEST_STAY, model.paths[j].fewestBetween());
         }
-    }
-
-    private int place(int work, int month) {
-        return (work * horizon + month) * 2;
-    }
-
-    private int stay(int work, int month) {
-        return stayBase + work * horizon + month;
-    }
-
-    private int setUp(int work, int month) {
-        return setUpBase + work * horizon + month;
-    }
-
-    private int follow(int followOn, int month) {
-        return followBase + followOn * horizon + month;
-    }
-
-    private int first(int index, int slot) {
-        return firstBase + index * slots + slot;
     }
 
     /** Last month of the stay that begins in the month, for a work. */
@@ -147,26 +107,10 @@ final class Relaxation {
         }
         for (int i = 0; i < model.followOns.length; i++) {
             for (int t = 0; t < horizon && model.asks(model.followOns[i], t); t++) {
-                alive[aliveCount++] = follow(i, t);
+                alive[aliveCount++] = links.follow(i, t);
             }
         }
-        for (int i = 0; i < unknown.length; i++) {
-            addFirst(i, unknown[i]);
-        }
-    }
-
-    /** Visits at which a work of unknown history must have been done, where it is not done by then anyway. */
-    private void addFirst(int i, int j) {
-        WorkPaths w = model.paths[j];
-        int by = scope.mayEnd[j][0] ? horizon : scope.last[j][0];
-        for (int s = 0; s < slots; s++) {
-            int t = s % horizon;
-            boolean fits = (w.firstFit[t] & (s < horizon ? 1 : 2)) != 0;
-            if (fits && t >= w.first[0] && t < by && scope.visit[s] != HaulOut.CLOSED) {
-                asks[first(i, s)] = s;
-                alive[aliveCount++] = first(i, s);
-            }
-        }
+        aliveCount = firsts.addAlive(alive, aliveCount, asks);
     }
 
     private int bits(int j, int t) {
@@ -179,17 +123,17 @@ final class Relaxation {
 
     private void addAlive(int j, int t, int bits) {
         if ((bits & 1) != 0) {
-            asks[place(j, t)] = t;
-            alive[aliveCount++] = place(j, t);
+            asks[links.place(j, t)] = t;
+            alive[aliveCount++] = links.place(j, t);
         }
         if ((bits & 2) != 0) {
-            asks[place(j, t) + 1] = horizon + t;
-            alive[aliveCount++] = place(j, t) + 1;
+            asks[links.place(j, t) + 1] = horizon + t;
+            alive[aliveCount++] = links.place(j, t) + 1;
         }
         int g = model.paths[j].servicePoint;
         if (bits != 0 && g >= 0) {
-            asks[setUp(j, t)] = slots + g * horizon + t;
-            alive[aliveCount++] = setUp(j, t);
+            asks[links.setUp(j, t)] = slots + g * horizon + t;
+            alive[aliveCount++] = links.setUp(j, t);
         }
     }
 
@@ -201,7 +145,7 @@ final class Relaxation {
                     n += ashore[u] ? 1 : 0;
                 }
                 if (n > 1) {
-                    alive[aliveCount++] = stay(j, t);
+                    alive[aliveCount++] = links.stay(j, t);
                 }
             }
         }
@@ -212,7 +156,7 @@ final class Relaxation {
         spread(prices);
         double value = 0;
         for (int j = 0; j < model.works; j++) {
-            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firstPrice[j]);
+            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firsts.price(j));
             if (!(cost < NONE)) {
                 return NONE;
             }
@@ -245,14 +189,13 @@ final class Relaxation {
         }
         for (int a = 0; a < aliveCount; a++) {
             int m = alive[a];
-            if (m < stayBase) {
+            if (m < links.stays) {
                 excess[m] -= held[asks[m]];
-            } else if (m >= firstBase) {
-                int[] months = doneMonths[unknown[(m - firstBase) / slots]];
-                excess[m] = held[asks[m]] - (months.length > 0 && months[0] <= asks[m] % horizon ? 1 : 0);
-            } else if (m < followBase) {
-                int j = (m - stayBase) / horizon;
-                int t = (m - stayBase) % horizon;
+            } else if (m >= firsts.begin()) {
+                excess[m] = held[asks[m]] - (firsts.doneBy(m, asks[m], doneMonths) ? 1 : 0);
+            } else if (m < links.follows) {
+                int j = (m - links.stays) / horizon;
+                int t = (m - links.stays) % horizon;
                 int began = starts[stayEnd(j, t) + 1] - starts[t + 1];
                 excess[m] -= (model.haulOut.ashore(t) ? 1 : 0) + began;
             }
@@ -270,9 +213,7 @@ final class Relaxation {
             }
             Arrays.fill(ashoreOnly[j], 0);
         }
-        for (int j : unknown) {
-            Arrays.fill(Objects.requireNonNull(firstPrice[j]), 0);
-        }
+        firsts.clear();
         for (int a = 0; a < aliveCount; a++) {
             int m = alive[a];
             excess[m] = 0;
@@ -284,12 +225,7 @@ final class Relaxation {
         for (int t = 1; t < horizon; t++) {
             gain.start[t] += gain.start[t - 1];
         }
-        for (int j : unknown) {
-            double[] row = Objects.requireNonNull(firstPrice[j]);
-            for (int t = horizon - 2; t >= 0; t--) {
-                row[t] += row[t + 1];
-            }
-        }
+        firsts.sum();
         for (int j = 0; j < model.works; j++) {
             for (int k = 0; k < nodePrice[j].length; k++) {
                 fillNode(j, k, scope.fit[j][k], prices);
@@ -298,26 +234,26 @@ final class Relaxation {
     }
 
     private void spread(int m, double p) {
-        if (m < setUpBase) {
+        if (m < links.setUps) {
             gain.visit[asks[m]] += p;
-        } else if (m < stayBase) {
+        } else if (m < links.stays) {
             asked[asks[m] - slots] += p;
-            anyPlace[(m - setUpBase) / horizon][(m - setUpBase) % horizon] += p;
-        } else if (m < followBase) {
-            int j = (m - stayBase) / horizon;
-            int t = (m - stayBase) % horizon;
+            anyPlace[(m - links.setUps) / horizon][(m - links.setUps) % horizon] += p;
+        } else if (m < links.follows) {
+            int j = (m - links.stays) / horizon;
+            int t = (m - links.stays) % horizon;
             int end = stayEnd(j, t);
             gain.ashore[t] += p;
             for (int u = t; u <= end; u++) {
                 ashoreOnly[j][u] += p;
             }
             addStart(t + 1, end, p);
-        } else if (m >= firstBase) {
+        } else if (m >= firsts.begin()) {
             gain.visit[asks[m]] -= p;
-            Objects.requireNonNull(firstPrice[unknown[(m - firstBase) / slots]])[asks[m] % horizon] -= p;
+            firsts.spread(m, asks[m], p);
         } else {
-            FollowOn f = model.followOns[(m - followBase) / horizon];
-            int t = (m - followBase) % horizon;
+            FollowOn f = model.followOns[(m - links.follows) / horizon];
+            int t = (m - links.follows) % horizon;
             if (f.always()) {
                 anyPlace[f.trigger()][t] += p;
             } else {
@@ -345,7 +281,7 @@ final class Relaxation {
         double[] any = anyPlace[j];
         double[] ashore = ashoreOnly[j];
         for (int t = 0; t < horizon; t++) {
-            int m = place(j, t);
+            int m = links.place(j, t);
             node[t] = switch (fit[t]) {
                 case 1 -> any[t] + extra + prices[m];
                 case 2 -> any[t] + ashore[t] + prices[m + 1];
@@ -364,16 +300,16 @@ final class Relaxation {
         for (int i = 0; i < path.length; i++) {
             int t = path.months[i];
             byte bits = scope.fit[j][path.phases[i]][t];
-            int m = place(j, t);
+            int m = links.place(j, t);
             double extra = model.paths[j].afloatExtra[path.phases[i]];
             boolean ashore = bits == 2 || bits == 3 && ashoreOnly[j][t] + prices[m + 1] < extra + prices[m];
             excess[ashore ? m + 1 : m] += 1;
             if (model.paths[j].servicePoint >= 0) {
-                excess[setUp(j, t)] += 1;
+                excess[links.setUp(j, t)] += 1;
             }
             int gap = model.haulOut.gapFirst[t];
             for (int u = t; ashore && gap >= 0 && u >= Math.max(gap, t - stayMonths[j] + 1); u--) {
-                excess[stay(j, u)] += 1;
+                excess[links.stay(j, u)] += 1;
             }
         }
         for (int i = 0; i < model.followOns.length; i++) {
@@ -388,11 +324,11 @@ final class Relaxation {
         for (int n = 0; n < path.length; n++) {
             int t = path.months[n];
             if (f.trigger() == j && f.calledBy(path.phases[n]) && model.asks(f, t)) {
-                excess[follow(i, t)] += 1;
+                excess[links.follow(i, t)] += 1;
             }
             for (int u = 0; f.follower() == j && u <= t - f.minLagMonths(); u++) {
                 if (model.asks(f, u) && t <= model.lastFollowing(f, u)) {
-                    excess[follow(i, u)] -= 1;
+                    excess[links.follow(i, u)] -= 1;
                 }
             }
         }
@@ -400,7 +336,7 @@ final class Relaxation {
 
     /** What a work pays for its set-up in a month at the prices given. */
     double setUpPrice(double[] prices, int work, int month) {
-        return model.paths[work].servicePoint < 0 ? 0 : prices[setUp(work, month)];
+        return model.paths[work].servicePoint < 0 ? 0 : prices[links.setUp(work, month)];
     }
 
     /** Whether the work is done in the month in the last answer. */
@@ -423,9 +359,9 @@ final class Relaxation {
         }
         double room = limit - bound;
         for (int j = 0; j < model.works; j++) {
-            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firstPrice[j]);
+            double cost = path.solve(model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firsts.price(j));
             boolean[] left = path.strike(
-                    model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firstPrice[j], cost + room);
+                    model.paths[j], scope.last[j], scope.mayEnd[j], nodePrice[j], firsts.price(j), cost + room);
             for (byte[] row : model.paths[j].fit) {
                 for (int t = 0; t < horizon; t++) {
                     row[t] = left[t] ? row[t] : 0;

@@ -1,7 +1,6 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
-import java.util.stream.IntStream;
 import sternwright.visit.problem.FollowOn;
 import sternwright.visit.problem.VisitSlot;
 
@@ -13,7 +12,6 @@ final class ScheduleBuilder {
     private static final double NONE = WorkPaths.NONE;
     private static final int ROUNDS = 4;
     static final double PER_VISIT_TOO_MANY = 1e12;
-    private static final int TRIED_CLOSED = -1_000_000;
 
     private final PathModel model;
     private final int horizon;
@@ -22,15 +20,15 @@ final class ScheduleBuilder {
     /** What each work pays of a set-up at first, by work and month, before it is known which others share it. */
     private final double[][] firstShare;
 
-    /** The works of each service point that stand in no follow-on. */
-    private final int[][] sharing;
+    private final SharedSetUps sharing;
+    /** How many works use a service point in a month; far below none where it may not be used. */
+    final int[] pointUse;
 
-    private final int[] pointUse;
     private final int[] openBits;
     private final boolean[] allMayEnd;
     private final int[] last;
     private final boolean[] mayEnd;
-    private final double[] opening;
+    private final OpeningPrices opening;
     private final byte[] fixed;
     private final HaulOut.Gains noGain;
     /** The plan last built. */
@@ -43,15 +41,6 @@ final class ScheduleBuilder {
         path = new ShortestPath(horizon, most);
         price = new double[most][horizon];
         firstShare = new double[model.works][horizon];
-        sharing = new int[model.points][];
-        for (int g = 0; g < model.points; g++) {
-            int point = g;
-            sharing[g] = IntStream.range(0, model.works)
-                    .filter(j -> model.paths[j].servicePoint == point)
-                    .filter(j -> model.asTrigger.get(j).isEmpty()
-                            && model.asFollower.get(j).isEmpty())
-                    .toArray();
-        }
         halves();
         pointUse = new int[Math.max(1, model.points) * horizon];
         openBits = new int[horizon];
@@ -59,23 +48,11 @@ final class ScheduleBuilder {
         Arrays.fill(allMayEnd, true);
         last = new int[horizon + 1];
         mayEnd = new boolean[horizon + 1];
-        opening = new double[2 * horizon];
+        opening = new OpeningPrices(model.problem);
         fixed = new byte[2 * horizon];
         noGain = new HaulOut.Gains(horizon);
         built = new Schedule(2 * horizon, model.works);
-        fillOpening();
-    }
-
-    private void fillOpening() {
-        for (int t = 0; t < horizon; t++) {
-            var month = model.problem.months().get(t);
-            var tariff = model.problem.tariff();
-            opening[t] = tariff.callOutAfloatCents();
-            opening[horizon + t] = tariff.workVisitAshoreCents()
-                    + (month.ashorePaid()
-                            ? 0
-                            : tariff.liftLaunchCents() + month.standingCents() + month.lossOfUseCents());
-        }
+        sharing = new SharedSetUps(model, this);
     }
 
     /** Before it is known who shares a set-up, each work pays half of it. */
@@ -114,72 +91,42 @@ final class ScheduleBuilder {
         return built.cost;
     }
 
-    /**
-     * Betters what was built last on the same visits: opens a set-up in a month for all works that share it, or closes one, wherever
-     * that costs less.
-     */
+    /** Betters what was built last on the same visits by opening and closing set-ups. */
     double settleSetUps() {
-        boolean better = true;
-        while (better) {
-            better = false;
-            for (int g = 0; g < sharing.length; g++) {
-                for (int t = 0; sharing[g].length > 1 && t < horizon; t++) {
-                    better |= openBits[t] != 0 && trySetUp(g, t);
-                }
-            }
-        }
+        sharing.settle();
         built.cost = price();
         return built.cost;
     }
 
-    private boolean trySetUp(int g, int t) {
-        int[] works = sharing[g];
-        int[][] months = new int[works.length][];
-        int[][] phases = new int[works.length][];
-        for (int i = 0; i < works.length; i++) {
-            months[i] = built.months[works[i]];
-            phases[i] = built.phases[works[i]];
-        }
-        double before = sharedCost(g);
-        int at = g * horizon + t;
-        boolean closes = pointUse[at] > 0;
-        int trial = closes ? TRIED_CLOSED : 1;
-        pointUse[at] += trial;
-        boolean placed = true;
-        for (int round = 0; round < 2 && placed; round++) {
-            for (int i = 0; i < works.length && placed; i++) {
-                use(works[i], -1);
-                placed = placeWork(works[i], false, false);
-                use(works[i], 1);
-            }
-        }
-        pointUse[at] -= trial;
-        if (placed && sharedCost(g) < before - 0.5) {
-            return true;
-        }
-        for (int i = 0; i < works.length; i++) {
-            use(works[i], -1);
-            built.months[works[i]] = months[i];
-            built.phases[works[i]] = phases[i];
-            use(works[i], 1);
-        }
-        return false;
+    /** Whether some place is visited in the month. */
+    boolean visited(int month) {
+        return openBits[month] != 0;
     }
 
-    /** What the works that share a service point cost together on the visits open, its set-ups included. */
-    private double sharedCost(int g) {
-        double sum = 0;
-        for (int j : sharing[g]) {
-            WorkPaths w = model.paths[j];
-            sum += pathCost(j);
-            for (int i = 0; i < built.months[j].length; i++) {
-                int k = built.phases[j][i];
-                int t = built.months[j][i];
-                sum += (w.fit[k][t] & openBits[t]) == 1 ? w.afloatExtra[k] : 0;
-            }
-        }
-        for (int t = 0; t < horizon; t++) {
-            sum += pointUse[g * horizon + t] > 0 ? model.setUp[g] : 0;
+    /** Places a work anew among the others, on the visits open; false if it cannot be. */
+    boolean replace(int j) {
+        use(j, -1);
+        boolean placed = placeWork(j, false, false);
+        use(j, 1);
+        return placed;
+    }
+
+    /** Gives a work the doings it had. */
+    void restore(int j, int[] months, int[] phases) {
+        use(j, -1);
+        built.months[j] = months;
+        built.phases[j] = phases;
+        use(j, 1);
+    }
+
+    /** What a work costs on the visits open, set-ups left out. */
+    double workCost(int j) {
+        WorkPaths w = model.paths[j];
+        double sum = pathCost(j);
+        for (int i = 0; i < built.months[j].length; i++) {
+            int k = built.phases[j][i];
+            int t = built.months[j][i];
+            sum += (w.fit[k][t] & openBits[t]) == 1 ? w.afloatExtra[k] : 0;
         }
         return sum;
     }
@@ -274,7 +221,7 @@ final class ScheduleBuilder {
             int held = fit & openBits[t];
             double p = held != 0
                     ? held == 1 ? w.afloatExtra[k] : 0
-                    : mayOpen && fit != 0 ? opening[cheapestSlot(fit, t)] : NONE;
+                    : mayOpen && fit != 0 ? opening.cheapest(fit, t) : NONE;
             int used = g < 0 ? 1 : pointUse[g * horizon + t];
             if (used == 0) {
                 p += firstRound ? firstShare[j][t] : model.setUp[g];
@@ -285,19 +232,12 @@ final class ScheduleBuilder {
         }
     }
 
-    private int cheapestSlot(int fit, int t) {
-        if (fit == 3) {
-            return opening[t] <= opening[horizon + t] ? t : horizon + t;
-        }
-        return fit == 1 ? t : horizon + t;
-    }
-
     private void openFor(WorkPaths w) {
         for (int i = 0; i < path.length; i++) {
             int t = path.months[i];
             int fit = w.fit[path.phases[i]][t];
             if ((fit & openBits[t]) == 0) {
-                openBits[t] |= cheapestSlot(fit, t) < horizon ? 1 : 2;
+                openBits[t] |= opening.slot(fit, t) < horizon ? 1 : 2;
             }
         }
     }
@@ -318,7 +258,7 @@ final class ScheduleBuilder {
                     if ((fit & openBits[u]) != 0) {
                         extra = Math.min(extra, follower.step[follower.firstPhase][0][u] < NONE ? 1 : 2);
                     } else if (mayOpen && fit != 0) {
-                        extra = Math.min(extra, opening[cheapestSlot(fit, u)]);
+                        extra = Math.min(extra, opening.cheapest(fit, u));
                     }
                 }
                 for (int k = 0; k < price.length; k++) {
@@ -431,7 +371,7 @@ final class ScheduleBuilder {
             if (bits != 3 && only) {
                 fixed[bits == 1 ? t : horizon + t] = HaulOut.OPEN;
             } else if (bits == 3 && !only && fixed[t] != HaulOut.OPEN && fixed[horizon + t] != HaulOut.OPEN) {
-                fixed[cheapestSlot(3, t)] = HaulOut.OPEN;
+                fixed[opening.slot(3, t)] = HaulOut.OPEN;
             }
         }
     }
