@@ -1,7 +1,6 @@
 package sternwright.visit.solver;
 
 import java.util.Arrays;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 
@@ -14,8 +13,8 @@ final class FirstVisits {
     private final int horizon;
     private final int[] unknown;
 
-    /** Prices on the first doing by work and month; null for works of known history. */
-    private final double @Nullable [][] price;
+    /** Prices on the first doing by work and month; none for works of known history. */
+    private final double[][] price;
 
     FirstVisits(PathModel model, Scope scope, int base) {
         this.model = model;
@@ -26,7 +25,7 @@ final class FirstVisits {
         unknown = IntStream.range(0, model.works)
                 .filter(j -> model.paths[j].dueAtFirstVisit)
                 .toArray();
-        price = new double[model.works][];
+        price = new double[model.works][0];
         for (int j : unknown) {
             price[j] = new double[horizon];
         }
@@ -62,23 +61,23 @@ final class FirstVisits {
 
     /** Prices on the first doing of a work, by month; null if its history is known. */
     double @Nullable [] price(int work) {
-        return price[work];
+        return price[work].length == 0 ? null : price[work];
     }
 
     void clear() {
         for (int j : unknown) {
-            Arrays.fill(row(j), 0);
+            Arrays.fill(price[j], 0);
         }
     }
 
     /** Notes what a link pays for a first doing up to the month of its slot; to be summed up once all are noted. */
     void spread(int link, int slot, double p) {
-        row(unknown[(link - base) / slots])[slot % horizon] -= p;
+        price[unknown[(link - base) / slots]][slot % horizon] -= p;
     }
 
     void sum() {
         for (int j : unknown) {
-            double[] row = row(j);
+            double[] row = price[j];
             for (int t = horizon - 2; t >= 0; t--) {
                 row[t] += row[t + 1];
             }
@@ -89,9 +88,5 @@ final class FirstVisits {
     boolean doneBy(int link, int slot, int[][] doneMonths) {
         int[] months = doneMonths[unknown[(link - base) / slots]];
         return months.length > 0 && months[0] <= slot % horizon;
-    }
-
-    private double[] row(int work) {
-        return Objects.requireNonNull(price[work]);
     }
 }
