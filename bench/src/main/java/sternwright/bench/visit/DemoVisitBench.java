@@ -62,6 +62,11 @@ public final class DemoVisitBench {
                 .map(BoatPlan.class::cast)
                 .toList();
         say("%d boats, %d months: %.1f s by the clock, %.1f processor seconds", boats, months, wall, work);
+        proven(planning, files, plans, months);
+        habits(planning, files, plans, months);
+    }
+
+    private static void proven(PlanVisits planning, YardFiles files, List<BoatPlan> plans, int months) {
         say(
                 "planned %d, proven within 1 %% %d, rules broken %d",
                 plans.size(),
@@ -82,7 +87,6 @@ public final class DemoVisitBench {
                         p.proof().millis() / 1e3,
                         100 * p.gap(),
                         p.proof().nodes()));
-        habits(planning, files, plans, months);
     }
 
     private static Boat boat(YardFiles files, BoatPlan plan) {
