@@ -53,6 +53,18 @@ public record SeasonDates(MonthDay layUpFrom, MonthDay layUpTo, MonthDay recommi
         return endingFrom(day, recommissionFrom, recommissionTo);
     }
 
+    /**
+     * Whether both halves share a day, as no yard's year can.
+     *
+     * @return true if some day is in lay-up and in recommission
+     */
+    public boolean overlap() {
+        LocalDate leapYear = LocalDate.of(2024, 1, 1);
+        return leapYear.datesUntil(leapYear.plusYears(1))
+                .anyMatch(d -> layUpEndingFrom(d).contains(d)
+                        && recommissionEndingFrom(d).contains(d));
+    }
+
     /** Windows may span New Year: then the last day lies in the year after the first. */
     private static Window endingFrom(LocalDate day, MonthDay from, MonthDay to) {
         LocalDate end = to.atYear(day.getYear());

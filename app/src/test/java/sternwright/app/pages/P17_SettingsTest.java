@@ -74,12 +74,15 @@ class P17_SettingsTest extends PageTest {
             keep(page);
             open(page, "/settings/stores");
             look(page, "settings-stores", Screen.DESK_LIGHT);
+            String oil = page.locator("#price-engine-oil").inputValue();
             page.locator("#price-engine-oil").fill("-1");
             keep(page);
             assertTrue(page.locator("#price-engine-oil-error").innerText().contains("at least 0"));
             page.locator("#price-engine-oil").fill("11.25");
             keep(page);
             assertTrue(text("yard.yaml").contains("11.25"));
+            page.locator("#price-engine-oil").fill(oil);
+            keep(page);
         });
     }
 
@@ -105,6 +108,10 @@ class P17_SettingsTest extends PageTest {
             keep(page);
             assertEquals(2, page.locator(".field.wrong").count());
             page.locator("#layUpFrom").fill("08-01");
+            page.locator("#layUpTo").fill("03-15");
+            page.locator("#holidays").fill("2026-12-25");
+            keep(page);
+            assertTrue(page.locator("#recommissionFrom-error").innerText().contains("share days"));
             page.locator("#layUpTo").fill("09-30");
             page.locator("#holidays").fill("2026-12-25");
             page.locator("main button[name=look]").click();

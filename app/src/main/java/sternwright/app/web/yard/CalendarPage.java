@@ -168,8 +168,11 @@ public class CalendarPage {
                                 holidays::add,
                                 () -> form.wrong("holidays", page.say("calendar.holidays.wrong", line))));
         List<MonthDay> ends = ENDS.stream().map(e -> monthDay(page, form, e)).toList();
-        return y.year(
-                new SeasonDates(ends.get(0), ends.get(1), ends.get(2), ends.get(3)), new WorkCalendar(days, holidays));
+        SeasonDates halves = new SeasonDates(ends.get(0), ends.get(1), ends.get(2), ends.get(3));
+        if (form.good() && halves.overlap()) {
+            form.wrong("recommissionFrom", page.say("calendar.overlap"));
+        }
+        return y.year(halves, new WorkCalendar(days, holidays));
     }
 
     private static MonthDay monthDay(Page page, Entered form, String name) {
