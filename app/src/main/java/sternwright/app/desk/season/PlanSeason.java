@@ -168,6 +168,16 @@ public final class PlanSeason {
         return asKept(ask, YardFolder.all(ask.shelf(), ask.latest()), kept, bound);
     }
 
+    /** The same with the visits of the season the plan was made in, where that is at hand. */
+    public static PlannedSeason asKept(SeasonAsk ask, PlannedSeason made, List<Published> kept) {
+        PlanSeason on = new PlanSeason(ask, Onlooker.NOBODY, null, List.of(), made.yard());
+        on.visits = made.season().request().boats();
+        on.remarks.addAll(made.remarks());
+        KeptPlan.Held held =
+                KeptPlan.of(on.season(on.known()), kept, ask.today()).orElseThrow();
+        return on.judged(held.season(), held.answer(null));
+    }
+
     /** The same on a yard that has been read already. */
     public static PlannedSeason asKept(SeasonAsk ask, YardFiles yard, List<Published> kept, @Nullable Double bound) {
         PlanSeason on = new PlanSeason(ask, Onlooker.NOBODY, null, List.of(), yard);

@@ -49,8 +49,8 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale, Fr
         for (int at = 0; at < shown.size(); at += frame.loads()) {
             List<Load> some = shown.subList(at, Math.min(shown.size(), at + frame.loads()));
             double height = frame.axis() + some.size() * frame.loadRow() + 4;
-            Svg names = new Svg();
-            Svg chart = new Svg();
+            Svg names = new Svg(!frame.wide());
+            Svg chart = new Svg(!frame.wide());
             new LoadRows(this, scale(), names, chart).draw(some, height);
             panels.add(panel("How full hoists, places and people are, week by week", names, chart, height));
         }
@@ -78,8 +78,8 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale, Fr
      */
     public Panel boats(List<List<DatedVisit>> rows, String title) {
         double height = frame.axis() + rows.size() * frame.boatRow() + 4;
-        Svg names = new Svg();
-        Svg chart = new Svg();
+        Svg names = new Svg(!frame.wide());
+        Svg chart = new Svg(!frame.wide());
         new BoatRows(this, scale(), names, chart).draw(rows, height);
         return panel(title, names, chart, height);
     }

@@ -9,8 +9,23 @@ import sternwright.season.dated.answer.DatedOperation;
 
 /** A drawing while it is made: shapes, and words on top of them. */
 final class Svg {
+    private final boolean styled;
     private final StringBuilder text = new StringBuilder(1 << 14);
     private final List<Label> labels = new ArrayList<>();
+
+    /** A drawing that carries its looks in itself, as paper needs it. */
+    Svg() {
+        this(true);
+    }
+
+    /**
+     * A drawing.
+     *
+     * @param styled whether it carries its looks in itself; on a page the style sheet has them by class
+     */
+    Svg(boolean styled) {
+        this.styled = styled;
+    }
 
     /** Words at a place: the left end, or the middle, of their base line; they may lead somewhere. */
     private record Label(double x, double y, String cssClass, String look, String words, String address) {
@@ -46,13 +61,13 @@ final class Svg {
 
     /** Words. */
     Svg words(double x, double y, String cssClass, String look, String words) {
-        labels.add(new Label(x, y, cssClass, look, words, ""));
+        labels.add(new Label(x, y, cssClass, styled ? look : "", words, ""));
         return this;
     }
 
     /** Words that lead somewhere. */
     Svg link(String address, double x, double y, String cssClass, String look, String words) {
-        labels.add(new Label(x, y, cssClass, look, words, address));
+        labels.add(new Label(x, y, cssClass, styled ? look : "", words, address));
         return this;
     }
 
@@ -89,7 +104,7 @@ final class Svg {
         if (!cssClass.isEmpty()) {
             text.append(" class=\"").append(cssClass).append('"');
         }
-        if (!look.isEmpty()) {
+        if (styled && !look.isEmpty()) {
             text.append(' ').append(look);
         }
         for (int i = 0; i + 1 < attributes.length; i += 2) {

@@ -248,6 +248,7 @@ public class MovePage {
                 after.dated().published(basis),
                 List.of(MoveVisit.event(asked.name(), day)),
                 asked.shown().version());
+        boards.publishedFrom(after);
         yard.changed();
         audit.note("season.moved", asked.name().boatId(), asked.name().operation() + " " + day);
     }

@@ -215,6 +215,7 @@ public class RunsPage {
             if (done.isEmpty()) {
                 return page.go(SeasonPage.PATH, "season.published.twice");
             }
+            done.get().ifPresent(boards::publishedFrom);
         } catch (EditConflict theirs) {
             return page.conflict(Section.SEASON, SeasonPage.PATH, page.say("season.this"));
         }

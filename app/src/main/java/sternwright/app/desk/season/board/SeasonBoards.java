@@ -56,6 +56,8 @@ public final class SeasonBoards implements AutoCloseable {
     @Nullable
     private volatile Known known;
 
+    private volatile SoftReference<PlannedSeason> made = new SoftReference<>(null);
+
     /** What was shown for a state of the yard; {@code key} says on what it rests. */
     private record Known(
             String state,
@@ -181,7 +183,7 @@ public final class SeasonBoards implements AutoCloseable {
     private void judge(String key, ShownSeason written, SeasonAsk ask, YardFiles all, List<Published> plan) {
         ShownSeason judged;
         try {
-            PlannedSeason planned = PlanSeason.asKept(ask, all, plan, null);
+            PlannedSeason planned = planned(ask, all, plan);
             judged = with(written, planned.dated(), ShownSeason.Standing.HOLDS, List.of(), planned);
         } catch (BadInput broken) {
             judged = with(written, written.dated(), ShownSeason.Standing.BROKEN, broken.problems(), null);
@@ -195,6 +197,27 @@ public final class SeasonBoards implements AutoCloseable {
                 known = now.showing(judged);
             }
         }
+    }
+
+    /**
+     * Says in which season the plan was made that was published just now: its visits need not be planned again to judge it.
+     *
+     * @param season the season
+     */
+    public void publishedFrom(PlannedSeason season) {
+        made = new SoftReference<>(season);
+    }
+
+    private PlannedSeason planned(SeasonAsk ask, YardFiles all, List<Published> plan) {
+        PlannedSeason of = made.get();
+        if (of != null) {
+            try {
+                return PlanSeason.asKept(ask, of, plan);
+            } catch (BadInput another) {
+                made = new SoftReference<>(null);
+            }
+        }
+        return PlanSeason.asKept(ask, all, plan, null);
     }
 
     private static ShownSeason with(
