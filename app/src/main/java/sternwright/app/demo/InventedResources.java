@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.time.MonthDay;
 import java.util.ArrayList;
 import java.util.EnumSet;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
@@ -125,10 +126,11 @@ final class InventedResources {
 
     private List<CrewMember> crew(int count) {
         List<CrewMember> crew = new ArrayList<>();
+        Set<String> names = new HashSet<>();
         LocalDate winter = (ahead ? layUp.to() : recommission.from().minusWeeks(13)).with(DayOfWeek.MONDAY);
         for (int p = 0; p < count; p++) {
             String name = FIRST.get(p % FIRST.size()) + " " + LAST.get((p * 7 + p / FIRST.size()) % LAST.size());
-            if (p >= FIRST.size() * LAST.size() / 2) {
+            if (!names.add(name)) {
                 name += " " + (p + 1);
             }
             LocalDate first = winter.plusWeeks(random.nextInt(10));

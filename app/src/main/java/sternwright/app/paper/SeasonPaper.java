@@ -36,7 +36,7 @@ public record SeasonPaper(Yard yard, DatedSeason season, LocalDate today, List<S
      * @return the paper
      */
     public Paper paper(Figures figures) {
-        String title = "Season board " + season.from() + " to " + season.to();
+        String title = "Season board " + figures.dates(season.from(), season.to());
         String foot = Paper.foot(title, yard.name(), yard.invented());
         SeasonBoard board = new SeasonBoard(season, today, figures.locale());
         return new Paper(

@@ -12,6 +12,9 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.stream.Stream;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.MethodOrderer;
 import org.junit.jupiter.api.Order;
@@ -69,7 +72,16 @@ class C01_SeasonTest {
         assertTrue(plan.stream().noneMatch(p -> p.reason().isBlank()));
         assertTrue(Files.readString(board).contains("The same as a table"));
         assertEquals("%PDF", new String(Files.readAllBytes(paper), 0, 4, java.nio.charset.StandardCharsets.US_ASCII));
+        wordsOfTheDrawingAreText(paper);
         calendarsHoldTheWholePlan(calendars, plan);
+    }
+
+    /** How full a place is stands in the drawing alone: it can be searched and read aloud. */
+    private static void wordsOfTheDrawingAreText(Path paper) throws IOException {
+        try (PDDocument pdf = Loader.loadPDF(paper.toFile())) {
+            String text = new PDFTextStripper().getText(pdf);
+            assertTrue(text.matches("(?s).*at most \\d+ of \\d+.*"), text);
+        }
     }
 
     /** Read back by the library: each person's entries are the operations the plan gives that person. */
@@ -137,19 +149,25 @@ class C01_SeasonTest {
     @Order(4)
     void emergencyAfterAVisitThatIsOver() throws IOException {
         List<Published> plan = SeasonFolder.plan(yard, Path.of("season.csv"), LocalDate.parse(LATER));
-        String boat = plan.stream()
-                .filter(p -> p.name().visit().contains("afloat") && p.date().isBefore(LocalDate.parse(LATER)))
+        List<Published> begun = plan.stream()
+                .filter(p -> p.date().isBefore(LocalDate.parse(LATER)))
+                .toList();
+        String boat = begun.stream()
                 .map(p -> p.name().boatId())
-                .filter(id -> plan.stream()
-                        .filter(p -> p.name().boatId().equals(id)
-                                && p.name().operation().equals("lift"))
-                        .noneMatch(p -> p.date().isBefore(LocalDate.parse(LATER))))
+                .filter(id -> count(begun, id, "lift") == count(begun, id, "launch"))
                 .findFirst()
                 .orElseThrow();
         Told told = new Told(LATER);
         assertEquals(
                 0, told.run(yard, "season", "--seconds", "0.5", "--list", "--after", "emergency:" + boat), told.all());
         assertTrue(told.out().contains("emergency work"), told.out());
+    }
+
+    private static long count(List<Published> begun, String boat, String operation) {
+        return begun.stream()
+                .filter(p ->
+                        p.name().boatId().equals(boat) && p.name().operation().equals(operation))
+                .count();
     }
 
     @Test

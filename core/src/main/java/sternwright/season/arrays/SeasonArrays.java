@@ -197,6 +197,9 @@ public final class SeasonArrays {
     private void readPromises() {
         Arrays.fill(promised, NONE);
         for (Promise p : problem.promises()) {
+            if (p.free()) {
+                continue;
+            }
             promised[p.operation()] = p.startQ();
             boolean usual = p.movedCost() == Promise.USUAL;
             movedCost[p.operation()] = usual ? problem.weights().promiseMoved() : p.movedCost();

@@ -112,6 +112,9 @@ public final class SeasonCheck {
         Axis axis = problem.yard().axis();
         long sum = 0;
         for (var promise : problem.promises()) {
+            if (promise.movedCost() == 0) {
+                continue;
+            }
             int start = plan.startQ().get(promise.operation());
             sum += (long) problem.weights().promisePerQ() * Math.abs(start - promise.startQ());
             if (axis.dayOf(start) != axis.dayOf(promise.startQ())) {

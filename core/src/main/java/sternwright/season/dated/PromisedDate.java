@@ -24,4 +24,9 @@ public record PromisedDate(
     public PromisedDate(OperationName name, LocalDate date, int quarter, LocalDate promisedOn, boolean firm) {
         this(name, date, quarter, promisedOn, firm, null);
     }
+
+    /** The same without a price: whose owner has asked for another day is moved freely, and the move is still listed. */
+    public PromisedDate released() {
+        return new PromisedDate(name, date, quarter, promisedOn, firm, 0.0);
+    }
 }

@@ -17,6 +17,9 @@ final class Reliefs {
     private static final int MOST_EXTRA_HANDS = 6;
     private static final int MOST_WEEKS = 3;
 
+    /** How many more of a thing are tried. */
+    private static final List<Integer> MORE = List.of(1, 2, 4);
+
     private final SeasonProblem problem;
     private final List<Integer> clash;
     private final Predicate<SeasonProblem> planned;
@@ -106,10 +109,24 @@ final class Reliefs {
         return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(MOST_WEEKS), false);
     }
 
+    /** Of each thing the fewest more that are enough. */
     private List<Relief> oneMore() {
-        return WithOneMore.ofEverything(problem).stream()
-                .map(w -> Relief.always(Relief.Kind.ONE_MORE, w.what(), planned.test(w.season())))
-                .toList();
+        List<List<WithOneMore.Wider>> more =
+                MORE.stream().map(m -> WithOneMore.ofEverything(problem, m)).toList();
+        List<Relief> reliefs = new ArrayList<>();
+        for (int thing = 0; thing < more.get(0).size(); thing++) {
+            int at = thing;
+            reliefs.add(more.stream()
+                    .map(m -> m.get(at))
+                    .filter(w -> planned.test(w.season()))
+                    .findFirst()
+                    .map(w -> Relief.always(Relief.Kind.ONE_MORE, w.what(), true))
+                    .orElse(Relief.always(
+                            Relief.Kind.ONE_MORE,
+                            more.get(more.size() - 1).get(at).what(),
+                            false)));
+        }
+        return reliefs;
     }
 
     /** Boats of the clash with the least work first, until the others can be served. */

@@ -1,6 +1,7 @@
 package sternwright.season.relief;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.stream.IntStream;
 import sternwright.season.Axis;
@@ -21,19 +22,35 @@ final class WithOneMore {
 
     /** One more hoist for each class of boats, one more place of each length, one more technician for each kind of work. */
     static List<Wider> ofEverything(SeasonProblem problem) {
+        return ofEverything(problem, 1);
+    }
+
+    /** So many more of each. */
+    static List<Wider> ofEverything(SeasonProblem problem, int more) {
         Yard yard = problem.yard();
         List<Wider> wider = new ArrayList<>();
+        String many = more == 1 ? "one more " : more + " more ";
+        String s = more == 1 ? " " : "s ";
         for (int c = 0; c < yard.liftClasses().size(); c++) {
             String boats = yard.liftClasses().get(c).name();
-            wider.add(new Wider("one more hoist for boats " + boats, hoist(problem, c)));
+            wider.add(new Wider(many + "hoist" + s + "for boats " + boats, hoists(problem, c, more)));
         }
         for (int c = 0; c < yard.placeClasses().size(); c++) {
-            wider.add(new Wider("one more place " + yard.placeClasses().get(c).name(), place(problem, c)));
+            wider.add(new Wider(many + "place" + s + yard.placeClasses().get(c).name(), places(problem, c, more)));
         }
         for (int skill = 0; skill < yard.skills().size(); skill++) {
-            wider.add(new Wider("one more technician for " + yard.skills().get(skill), technician(problem, skill)));
+            wider.add(new Wider(
+                    many + "technician" + s + "for " + yard.skills().get(skill), technicians(problem, skill, more)));
         }
         return wider;
+    }
+
+    private static SeasonProblem hoists(SeasonProblem problem, int liftClass, int more) {
+        SeasonProblem with = problem;
+        for (int h = 0; h < more; h++) {
+            with = hoist(with, liftClass);
+        }
+        return with;
     }
 
     private static SeasonProblem hoist(SeasonProblem problem, int liftClass) {
@@ -62,16 +79,16 @@ final class WithOneMore {
                 yard.daySets()));
     }
 
-    private static SeasonProblem place(SeasonProblem problem, int placeClass) {
+    private static SeasonProblem places(SeasonProblem problem, int placeClass, int more) {
         List<PlaceClass> places = new ArrayList<>(problem.yard().placeClasses());
         PlaceClass was = places.get(placeClass);
-        places.set(placeClass, new PlaceClass(was.name(), was.places() + 1));
+        places.set(placeClass, new PlaceClass(was.name(), was.places() + more));
         return problem.in(problem.yard().places(places));
     }
 
-    private static SeasonProblem technician(SeasonProblem problem, int skill) {
+    private static SeasonProblem technicians(SeasonProblem problem, int skill, int more) {
         List<Technician> crew = new ArrayList<>(problem.yard().technicians());
-        crew.add(new Technician("one more", List.of(skill), List.of()));
+        crew.addAll(Collections.nCopies(more, new Technician("one more", List.of(skill), List.of())));
         return problem.in(problem.yard().technicians(crew));
     }
 

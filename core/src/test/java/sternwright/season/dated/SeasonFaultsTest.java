@@ -64,6 +64,27 @@ class SeasonFaultsTest {
     }
 
     @Test
+    void twoDatesOfAKindForOneBoat() {
+        SeasonFault fault = of(
+                sound.dates(List.of(
+                        date(OwnerDate.Kind.OUT_FROM, LocalDate.of(2026, 10, 20)),
+                        date(OwnerDate.Kind.OUT_FROM, LocalDate.of(2026, 10, 27)))),
+                first.boat().id());
+        assertEquals(Where.DATES, fault.what());
+        assertTrue(fault.found().endsWith("out-from is given as 2026-10-20 and as 2026-10-27"), fault.found());
+    }
+
+    @Test
+    void twoPeopleOfOneName() {
+        Resources r = sound.resources();
+        List<CrewMember> crew = new ArrayList<>(r.crew());
+        CrewMember one = crew.get(0);
+        crew.add(new CrewMember("another", one.name(), one.skills(), one.workingDays(), List.of(), 0, 0));
+        SeasonFault fault = of(sound.resources(r.crew(crew)), "");
+        assertEquals("two of the crew are called " + one.name(), fault.found());
+    }
+
+    @Test
     void tideTableThatLacksAMonth() {
         TideTable gap = new TideTable(sound.tides().highWaters().stream()
                 .filter(h -> !YearMonth.from(h.at()).equals(YearMonth.of(2027, 2)))

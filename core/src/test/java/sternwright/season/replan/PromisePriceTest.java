@@ -36,7 +36,8 @@ class PromisePriceTest {
         assertEquals(DAY, answer.plan().startQ().get(kept));
         int usual = season.weights().promiseMoved();
         int price = kept == 0 ? avocet : teal;
-        long cheaper = (price < 0 ? usual : price) + season.weights().promisePerQ();
+        long cheaper =
+                price == 0 ? 0 : (price < 0 ? usual : price) + season.weights().promisePerQ();
         assertEquals(cheaper, answer.plan().cost().total());
     }
 

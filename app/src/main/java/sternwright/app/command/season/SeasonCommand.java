@@ -37,6 +37,7 @@ import sternwright.season.dated.event.SeasonEvent;
         sortOptions = false)
 public final class SeasonCommand extends Deed {
     private static final int A_DAY = 86_400;
+    private static final double PROOF_SECONDS = 5;
 
     @Option(
             names = "--seconds",
@@ -148,7 +149,7 @@ public final class SeasonCommand extends Deed {
         } else {
             SeasonText text =
                     new SeasonText(out(), planned, Figures.of(program().reader()));
-            text.print(list);
+            text.print(list, planned.whyUnsafe(seed, PROOF_SECONDS));
             if (oneMore) {
                 text.oneMore(planned.oneMore(1, System::nanoTime));
             }

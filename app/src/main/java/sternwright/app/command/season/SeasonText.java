@@ -47,9 +47,10 @@ public final class SeasonText {
         currency = planned.yard().yard().currency();
     }
 
-    void print(boolean everyOperation) {
+    void print(boolean everyOperation, List<String> whyUnsafe) {
         head();
         stands(State.UNSAFE, "Not safe against frost in time:");
+        whyUnsafe.forEach(line -> out.println("  " + figures.dated(line)));
         stands(State.LATE, "Late:");
         moved();
         binds();

@@ -16,20 +16,36 @@ final class ClashWords {
 
     static BadInput of(NoSeason none, SeasonOfYard season) {
         List<Problem> problems = new ArrayList<>();
-        List<NoSeason.Relief> enough =
-                none.reliefs().stream().filter(NoSeason.Relief::enough).toList();
-        problems.add(said(
-                "no plan keeps every demand: " + none.sentence() + ", "
-                        + season.time().date(none.fromQ()) + " to "
-                        + season.time().date(none.endQ() - 1)
-                        + (none.proved()
-                                ? ". Proved: without any one of them the others can"
-                                : ". Found by search, not proved"),
-                enough.isEmpty()
-                        ? "None of what was tried is enough alone: " + tried(none, season) + "."
-                        : enough.size() == 1 ? "The following is enough." : "Any one of the following is enough."));
-        enough.forEach(relief -> problems.add(said("this is enough: " + words(relief, season), "")));
+        problems.add(said("no plan keeps every demand: " + clash(none, season), advice(none, season)));
+        enough(none).forEach(relief -> problems.add(said("this is enough: " + words(relief, season), "")));
         return new BadInput(problems);
+    }
+
+    /** The same for boats that cannot all be safe against frost in time, as sentences. */
+    static List<String> unsafe(NoSeason none, SeasonOfYard season) {
+        List<String> lines = new ArrayList<>();
+        lines.add("Safe in time: " + clash(none, season) + ". " + advice(none, season));
+        enough(none).forEach(relief -> lines.add("This is enough: " + words(relief, season) + "."));
+        return lines;
+    }
+
+    private static List<NoSeason.Relief> enough(NoSeason none) {
+        return none.reliefs().stream().filter(NoSeason.Relief::enough).toList();
+    }
+
+    private static String clash(NoSeason none, SeasonOfYard season) {
+        return none.sentence() + ", " + season.time().date(none.fromQ()) + " to "
+                + season.time().date(none.endQ() - 1)
+                + (none.proved()
+                        ? none.clash().size() == 1 ? ". Proved" : ". Proved: without any one of them the others can"
+                        : ". Found by search, not proved");
+    }
+
+    private static String advice(NoSeason none, SeasonOfYard season) {
+        int enough = enough(none).size();
+        return enough == 0
+                ? "None of what was tried is enough alone: " + tried(none, season) + "."
+                : enough == 1 ? "The following is enough." : "Any one of the following is enough.";
     }
 
     private static Problem said(String found, String advice) {

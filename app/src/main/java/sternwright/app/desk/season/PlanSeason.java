@@ -50,6 +50,7 @@ public final class PlanSeason {
     private final List<String> remarks = new ArrayList<>();
     private final @Nullable PlannedSeason base;
     private final List<PromisedDate> fixed;
+    private final List<OwnerDate> dates;
 
     private List<Published> kept = List.of();
     private List<SeasonBoat> visits = List.of();
@@ -66,6 +67,7 @@ public final class PlanSeason {
         this.fixed = fixed;
         this.onlooker = onlooker;
         files = SeasonFolder.read(ask.shelf(), ask.latest());
+        dates = DatesForSeason.of(files, ask.today(), ask.fresh());
     }
 
     /**
@@ -237,7 +239,7 @@ public final class PlanSeason {
             return standing.season().request().boats();
         }
         onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
-        VisitsForSeason all = new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(files));
+        VisitsForSeason all = new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(dates));
         List<SeasonBoat> boats = all.all();
         remarks.addAll(all.remarks());
         return boats;
@@ -274,7 +276,6 @@ public final class PlanSeason {
                 .filter(p -> p.date().isBefore(ask.today()))
                 .map(Published::kept)
                 .toList();
-        List<OwnerDate> dates = files.dates().stream().map(Sheet.Row::value).toList();
         return new SeasonRequest(
                 yard.yard(),
                 files.resources(),

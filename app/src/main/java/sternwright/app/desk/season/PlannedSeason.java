@@ -8,6 +8,7 @@ import sternwright.season.SeasonPlan;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.answer.DatedSeason;
 import sternwright.season.dated.make.SeasonOfYard;
+import sternwright.season.relief.WhyUnsafe;
 import sternwright.season.relief.WorthOfOneMore;
 import sternwright.season.search.Budget;
 
@@ -54,6 +55,21 @@ public record PlannedSeason(
         return WorthOfOneMore.of(season.problem(), plan, () -> Budget.seconds(secondsEach, nanoClock), 1).stream()
                 .map(o -> new OneMoreOf(o.what(), o.saves() * season.pointValue()))
                 .toList();
+    }
+
+    /**
+     * Where boats are not safe against frost in time: which of them clash, and what would be enough.
+     *
+     * @param seed seed of all random draws
+     * @param proofSeconds time for each proof
+     * @return sentences; empty if every boat is safe, or a longer search may still make it so
+     */
+    public List<String> whyUnsafe(long seed, double proofSeconds) {
+        return plan.cost().frost() == 0
+                ? List.of()
+                : WhyUnsafe.of(season.problem(), seed, proofSeconds)
+                        .map(none -> ClashWords.unsafe(none, season))
+                        .orElse(List.of());
     }
 
     /** The day on which the visits of this plan were planned. */

@@ -85,14 +85,18 @@ public final class PublishSeason {
                 .map(e -> AfterEvents.promised(
                         e.name(), e.to(), planned.season().request().today()))
                 .toList();
-        if (!set.isEmpty()) {
-            files.put(SeasonFolder.PROMISES, SeasonSheets.PROMISES.write(with(SeasonFolder.promises(shelf), set)));
+        List<PromisedDate> before = SeasonFolder.promises(shelf);
+        List<PromisedDate> after = with(before, set, events);
+        if (!after.equals(before)) {
+            files.put(SeasonFolder.PROMISES, SeasonSheets.PROMISES.write(after));
         }
     }
 
-    /** Promises with some that were set by hand in place of those of the same name. */
-    private static List<PromisedDate> with(List<PromisedDate> before, List<PromisedDate> set) {
+    /** Promises without those that owners have released, with some that were set by hand in place of those of the same name. */
+    private static List<PromisedDate> with(
+            List<PromisedDate> before, List<PromisedDate> set, List<SeasonEvent> events) {
         List<PromisedDate> all = new ArrayList<>(before.stream()
+                .filter(p -> !AfterEvents.released(p, events))
                 .filter(p -> set.stream().noneMatch(s -> s.name().equals(p.name())))
                 .toList());
         all.addAll(set);

@@ -34,7 +34,13 @@ public final class AshoreSince {
         return of(SeasonFolder.dates(shelf));
     }
 
-    private static Map<String, LocalDate> of(List<OwnerDate> dates) {
+    /**
+     * Reads it out of dates.
+     *
+     * @param dates owners' and suppliers' dates
+     * @return the day since which each such boat stands ashore, by boat
+     */
+    public static Map<String, LocalDate> of(List<OwnerDate> dates) {
         return dates.stream()
                 .filter(d -> d.kind() == OwnerDate.Kind.ASHORE_SINCE)
                 .collect(Collectors.toMap(OwnerDate::boatId, OwnerDate::date, (a, b) -> b));

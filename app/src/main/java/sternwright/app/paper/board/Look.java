@@ -9,7 +9,7 @@ final class Look {
     static final String NAME = "font-size=\"10\" fill=\"#1c1813\"";
     static final String STRONG = "font-size=\"10\" font-weight=\"600\" fill=\"#86291a\"";
     static final String SOFT = "font-size=\"9.5\" fill=\"#544d44\"";
-    static final String COUNT = "font-size=\"7.5\" fill=\"#544d44\" text-anchor=\"middle\"";
+    static final String COUNT = "font-size=\"7.5\" fill=\"#1c1813\" text-anchor=\"middle\"";
     static final String COUNT_FULL = "font-size=\"7.5\" font-weight=\"600\" fill=\"#ffffff\" text-anchor=\"middle\"";
     static final String HAIR = "stroke=\"#e4dccd\" stroke-width=\"0.7\"";
     static final String FILL = "fill=\"#c9bfae\"";

@@ -190,12 +190,24 @@ final class WhyThen {
         return q >= 0 && problem.yard().daySets().get(o.days()).days().contains(axis.dayOf(q));
     }
 
+    private boolean down(Operation o, int day) {
+        return problem.yard().liftClasses().get(o.liftClass()).hoists().stream()
+                .allMatch(h -> problem.yard().hoists().get(h).downDays().contains(day));
+    }
+
     /** Why a promise cannot or should not be kept. */
     private String whyMoved(int i) {
         @Nullable PromisedDate promise = promised.get(season.meanings().get(i).name());
         Operation o = problem.operations().get(i);
+        String due = season.meanings().get(i).dueWords();
+        if (promise != null && Double.valueOf(0).equals(promise.movedPrice())) {
+            return due.startsWith("the owner") ? due : "its date was released";
+        }
         int day = time.quarterFrom(promise == null ? time.first() : promise.date());
         int last = day + axis.quartersPerDay() - 1;
+        if (o.liftClass() >= 0 && down(o, axis.dayOf(day))) {
+            return problem.yard().liftClasses().get(o.liftClass()).name() + " is down on the promised day";
+        }
         if (o.earliestQ() > last) {
             return "it cannot begin before " + time.date(o.earliestQ());
         }
@@ -205,7 +217,7 @@ final class WhyThen {
         if (o.due().latePerQ() > 0
                 && last + o.lengthQ() > o.due().byQ()
                 && plan.startQ().get(i) < day) {
-            return "it is wanted earlier: " + season.meanings().get(i).dueWords();
+            return "it is wanted earlier: " + due;
         }
         Optional<Lag> waits = before.getOrDefault(i, List.of()).stream()
                 .filter(l -> plan.startQ().get(l.before()) + l.minQ() > last)
@@ -244,6 +256,9 @@ final class WhyThen {
                 .filter(p -> p.operation() == i)
                 .reduce((a, b) -> b)
                 .orElseThrow();
+        if (promise.free()) {
+            return 0;
+        }
         int usual = problem.weights().promiseMoved();
         int moved = promise.movedCost() == Promise.USUAL ? usual : promise.movedCost();
         int apart = Math.abs(plan.startQ().get(i) - promise.startQ());

@@ -2,11 +2,9 @@ package sternwright.season.dated.event;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Set;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
@@ -17,7 +15,6 @@ import sternwright.season.dated.SeasonRequest.HoistDown;
 public final class AfterEvents {
     private final List<OwnerDate> dates;
     private final List<HoistDown> down;
-    private final Set<String> released = new HashSet<>();
     private final Map<OperationName, LocalDate> set = new LinkedHashMap<>();
     private SeasonRequest now;
 
@@ -40,10 +37,19 @@ public final class AfterEvents {
         List<PromisedDate> kept = new ArrayList<>();
         before.promises().stream()
                 .filter(p -> !after.set.containsKey(p.name()))
-                .filter(p -> p.firm() || !after.released.contains(p.name().boatId()) || !isSpring(p))
+                .map(p -> released(p, events) ? p.released() : p)
                 .forEach(kept::add);
         after.set.forEach((name, day) -> kept.add(promised(name, day, before.today())));
         return after.now.dates(after.dates).hoistsDown(after.down).promising(kept, before.begun());
+    }
+
+    /** Whether an owner who has asked for another day has released a promise by it. */
+    public static boolean released(PromisedDate promise, List<SeasonEvent> events) {
+        return !promise.firm()
+                && isSpring(promise)
+                && events.stream()
+                        .anyMatch(e -> e instanceof SeasonEvent.OwnerWants wants
+                                && wants.boat().equals(promise.name().boatId()));
     }
 
     /** An operation set on a day is promised for it and not moved. */
@@ -76,7 +82,6 @@ public final class AfterEvents {
             dates.removeIf(
                     d -> d.kind() == OwnerDate.Kind.AFLOAT_BY && d.boatId().equals(wants.boat()));
             dates.add(new OwnerDate(wants.boat(), OwnerDate.Kind.AFLOAT_BY, "", wants.by(), ""));
-            released.add(wants.boat());
         } else if (event instanceof SeasonEvent.Moved moved) {
             set.put(moved.name(), moved.to());
         }

@@ -2,9 +2,12 @@ package sternwright.season.dated.make;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import sternwright.boat.Boat;
 import sternwright.boat.Hull;
 import sternwright.boat.Winter;
@@ -18,7 +21,9 @@ import sternwright.season.dated.Step;
 import sternwright.season.dated.WorkingTime;
 import sternwright.service.Place;
 import sternwright.visit.planned.PlannedVisit;
+import sternwright.yard.resource.CrewMember;
 import sternwright.yard.resource.Hoist;
+import sternwright.yard.resource.Resources;
 import sternwright.yard.resource.StandingClass;
 
 /** Everything for which no season can be planned, each with the boat and what to do. */
@@ -63,6 +68,8 @@ public final class SeasonFaults {
             faults.skills("", "wash and inspect", request.resources().times().washSkills());
         }
         faults.kinds();
+        faults.names("of the crew are called", r -> r.crew().stream().map(CrewMember::name));
+        faults.names("hoists are called", r -> r.hoists().stream().map(Hoist::name));
         faults.dates();
         faults.promises();
         return List.copyOf(faults.found);
@@ -182,6 +189,19 @@ public final class SeasonFaults {
         }
     }
 
+    /** Plans and job cards name people and hoists, so that no two may be called the same. */
+    private void names(String what, Function<Resources, Stream<String>> names) {
+        Set<String> seen = new HashSet<>();
+        names.apply(request.resources())
+                .filter(n -> !seen.add(n))
+                .distinct()
+                .forEach(n -> found.add(new SeasonFault(
+                        Where.RESOURCES,
+                        "",
+                        "two " + what + " " + n,
+                        "Give each a name of its own in resources.yaml, such as " + n + " 2.")));
+    }
+
     private void dates() {
         Set<String> boats = request.boats().stream().map(b -> b.boat().id()).collect(Collectors.toSet());
         for (OwnerDate date : request.dates()) {
@@ -201,7 +221,25 @@ public final class SeasonFaults {
         }
     }
 
+    /** An owner has one mind: of two dates of a kind only one can hold. */
+    private void oneOf(OwnerDate.Kind kind, String written, Boat boat) {
+        List<LocalDate> days = request.dates(boat.id(), kind)
+                .map(OwnerDate::date)
+                .distinct()
+                .sorted()
+                .toList();
+        if (days.size() > 1) {
+            add(
+                    Where.DATES,
+                    boat,
+                    written + " is given as " + days.get(0) + " and as " + days.get(1),
+                    "Keep the line that holds in dates.csv and take the other out.");
+        }
+    }
+
     private void window(Boat boat) {
+        oneOf(OwnerDate.Kind.OUT_FROM, "out-from", boat);
+        oneOf(OwnerDate.Kind.AFLOAT_BY, "afloat-by", boat);
         var from = request.date(boat.id(), OwnerDate.Kind.OUT_FROM);
         var by = request.date(boat.id(), OwnerDate.Kind.AFLOAT_BY);
         if (from.isPresent() && by.isPresent() && !by.get().isAfter(from.get())) {
