@@ -131,7 +131,9 @@ public final class TinySeason {
             for (Stay stay : season.stays()) {
                 ashore += start[stay.lift()] <= q && q <= start[stay.launch()] ? 1 : 0;
             }
-            if (lifts > 1 || ashore > season.yard().placeClasses().get(0).places()) {
+            List<Integer> slots = season.yard().hoists().get(0).slotsByQuarter();
+            if (lifts > slots.get(q % slots.size())
+                    || ashore > season.yard().placeClasses().get(0).places()) {
                 return IMPOSSIBLE;
             }
             int missing = Math.max(0, busy[0] - present(0, q)) + Math.max(0, busy[1] - present(1, q));

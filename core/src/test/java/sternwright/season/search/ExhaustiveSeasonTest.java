@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import sternwright.season.Hoist;
+import sternwright.season.PlaceClass;
 import sternwright.season.SeasonProblem;
 import sternwright.season.Technician;
 import sternwright.season.Yard;
@@ -57,6 +59,14 @@ class ExhaustiveSeasonTest {
         List<Technician> more = new java.util.ArrayList<>(yard.technicians());
         more.add(new Technician("one more", List.of(extraSkill), List.of()));
         assertTrue(TinySeason.best(season.in(yard.technicians(more))) <= best, "one more technician");
+        Hoist hoist = yard.hoists().get(0);
+        List<Integer> slots =
+                hoist.slotsByQuarter().stream().map(slot -> slot + 1).toList();
+        Yard faster = yard.hoists(List.of(new Hoist(hoist.name(), slots, hoist.downDays())));
+        assertTrue(TinySeason.best(season.in(faster)) <= best, "one more lift");
+        PlaceClass place = yard.placeClasses().get(0);
+        Yard longer = yard.places(List.of(new PlaceClass(place.name(), place.places() + 1)));
+        assertTrue(TinySeason.best(season.in(longer)) <= best, "one more place");
         SeasonProblem wider = season.operations(season.operations().stream()
                 .map(o -> o.within(Math.max(0, o.earliestQ() - 1), o.latestEndQ()))
                 .toList());

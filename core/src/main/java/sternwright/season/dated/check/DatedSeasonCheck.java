@@ -151,7 +151,9 @@ public final class DatedSeasonCheck {
     }
 
     private long workingDays(LocalDate from, LocalDate to) {
-        return from.datesUntil(to).filter(request.yard().calendar()::works).count();
+        return to.isBefore(from)
+                ? 0
+                : from.datesUntil(to).filter(request.yard().calendar()::works).count();
     }
 
     private static @org.jspecify.annotations.Nullable DatedOperation step(DatedVisit visit, Step step) {

@@ -120,7 +120,7 @@ final class ResourcesOnDays {
         if (!member.get().skills().containsAll(o.meaning().skills())) {
             add(o, name + " has not the skill");
         }
-        if (o.people().size() == 1) {
+        if (o.people().size() == 1 && o.until().isAfter(o.from())) {
             o.from()
                     .toLocalDate()
                     .datesUntil(o.until().toLocalDate().plusDays(1))
@@ -155,7 +155,7 @@ final class ResourcesOnDays {
             var from = visit.ashoreFrom();
             var until = visit.ashoreUntil();
             Boat boat = boats.get(visit.boatId());
-            if (from != null && until != null && boat != null) {
+            if (from != null && until != null && boat != null && until.isAfter(from)) {
                 from.toLocalDate()
                         .datesUntil(until.toLocalDate())
                         .forEach(d -> ashore.computeIfAbsent(d, x -> new ArrayList<>())
