@@ -17,8 +17,8 @@ final class Reliefs {
     private static final int MOST_EXTRA_HANDS = 6;
     private static final int MOST_WEEKS = 3;
 
-    /** How many more of a thing are tried. */
-    private static final List<Integer> MORE = List.of(1, 2, 4);
+    /** So many more of a thing are tried at most. */
+    private static final int MOST_MORE = 8;
 
     private final SeasonProblem problem;
     private final List<Integer> clash;
@@ -109,22 +109,26 @@ final class Reliefs {
         return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(MOST_WEEKS), false);
     }
 
-    /** Of each thing the fewest more that are enough. */
+    /** Of each thing the fewest more that are enough; if the most are not, fewer are not asked. */
     private List<Relief> oneMore() {
-        List<List<WithOneMore.Wider>> more =
-                MORE.stream().map(m -> WithOneMore.ofEverything(problem, m)).toList();
+        List<List<WithOneMore.Wider>> more = IntStream.rangeClosed(1, MOST_MORE)
+                .mapToObj(m -> WithOneMore.ofEverything(problem, m))
+                .toList();
         List<Relief> reliefs = new ArrayList<>();
         for (int thing = 0; thing < more.get(0).size(); thing++) {
             int at = thing;
-            reliefs.add(more.stream()
+            WithOneMore.Wider most = more.get(MOST_MORE - 1).get(at);
+            if (!planned.test(most.season())) {
+                reliefs.add(Relief.always(Relief.Kind.ONE_MORE, most.what(), false));
+                continue;
+            }
+            WithOneMore.Wider fewest = more.stream()
+                    .limit(MOST_MORE - 1L)
                     .map(m -> m.get(at))
                     .filter(w -> planned.test(w.season()))
                     .findFirst()
-                    .map(w -> Relief.always(Relief.Kind.ONE_MORE, w.what(), true))
-                    .orElse(Relief.always(
-                            Relief.Kind.ONE_MORE,
-                            more.get(more.size() - 1).get(at).what(),
-                            false)));
+                    .orElse(most);
+            reliefs.add(Relief.always(Relief.Kind.ONE_MORE, fewest.what(), true));
         }
         return reliefs;
     }

@@ -16,9 +16,11 @@ import sternwright.season.Axis;
 import sternwright.season.Due;
 import sternwright.season.Lag;
 import sternwright.season.Operation;
+import sternwright.season.PlaceClass;
 import sternwright.season.Promise;
 import sternwright.season.SeasonPlan;
 import sternwright.season.SeasonProblem;
+import sternwright.season.Stay;
 import sternwright.season.dated.Meaning;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.PromisedDate;
@@ -171,6 +173,13 @@ final class WhyThen {
         if (fullTheDayBefore(i, start)) {
             return "waits: " + full(o) + " until then";
         }
+        Optional<Stay> stay =
+                problem.stays().stream().filter(s -> s.lift() == i).findFirst();
+        if (stay.isPresent() && start > 0 && noPlace(stay.get(), start - 1)) {
+            return "waits: no place of "
+                    + problem.yard().placeClasses().get(stay.get().placeClass()).name()
+                    + " or longer is free until then";
+        }
         return "would cost more elsewhere if it were earlier";
     }
 
@@ -178,6 +187,22 @@ final class WhyThen {
     private boolean fullTheDayBefore(int i, int start) {
         int from = Math.max(problem.operations().get(i).earliestQ(), start - axis.quartersPerDay());
         return start > from && IntStream.range(from, start).noneMatch(q -> rota.couldBegin(i, q));
+    }
+
+    /** Whether one boat more of this length would have no place in a quarter, whatever place each stands on. */
+    private boolean noPlace(Stay boat, int q) {
+        List<PlaceClass> classes = problem.yard().placeClasses();
+        return IntStream.rangeClosed(0, boat.placeClass()).anyMatch(c -> {
+            long standing = problem.stays().stream()
+                    .filter(s -> s.placeClass() >= c
+                            && plan.startQ().get(s.lift()) <= q
+                            && plan.endQ(problem, s.launch()) > q)
+                    .count();
+            return standing
+                    >= classes.subList(c, classes.size()).stream()
+                            .mapToInt(PlaceClass::places)
+                            .sum();
+        });
     }
 
     private String full(Operation o) {

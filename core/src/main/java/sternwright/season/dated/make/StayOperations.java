@@ -57,9 +57,16 @@ final class StayOperations {
         int earliestLaunch = earliestLaunch(wanted);
         int earliestWork = Math.max(0, earliestLaunch - make.times().beforeLaunchDays() * QUARTERS_PER_DAY);
         List<Integer> late = new ArrayList<>();
-        spring.stream()
-                .filter(v -> v.place() == Place.ASHORE)
-                .forEach(v -> late.addAll(works(v, second, Step.RECOMMISSION, earliestWork, null)));
+        for (PlannedVisit v :
+                spring.stream().filter(v -> v.place() == Place.ASHORE).toList()) {
+            for (WorkGroup group : WorkGroup.of(v, Step.RECOMMISSION)) {
+                if (group.step() == Step.LAY_UP) {
+                    early.add(0, work(group, first, 0, null, ""));
+                } else {
+                    late.add(work(group, second, earliestWork, null, ""));
+                }
+            }
+        }
         int launch = launch(second, earliestLaunch, wanted);
         chain(out, early, late, launch);
         List<Integer> works = new ArrayList<>(early);

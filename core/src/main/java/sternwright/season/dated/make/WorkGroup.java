@@ -95,6 +95,9 @@ record WorkGroup(Step step, Set<String> skills, List<PlannedWork> works, double 
         if (rule.place() == Place.AFLOAT && rule.tags().contains(SETTLED)) {
             return Step.SETTLED;
         }
+        if (usual == Step.RECOMMISSION && rule.interval().occasion() == Occasion.EVERY_LAY_UP_BEFORE_FROST) {
+            return Step.LAY_UP;
+        }
         if (usual == Step.WINTER) {
             return rule.tags().contains(WINTER_WORK) ? Step.WINTER : Step.LAY_UP;
         }
