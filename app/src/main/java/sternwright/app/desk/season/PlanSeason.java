@@ -13,7 +13,6 @@ import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.problem.BadInput;
-import sternwright.app.files.sheet.Sheet;
 import sternwright.season.Bound;
 import sternwright.season.Cost;
 import sternwright.season.SeasonPlan;
