@@ -2,6 +2,7 @@ package sternwright.app.api;
 
 import jakarta.annotation.security.RolesAllowed;
 import java.util.Locale;
+import java.util.concurrent.TimeUnit;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -9,15 +10,13 @@ import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
-import sternwright.app.desk.visits.AshoreSince;
+import sternwright.app.desk.proving.AgreedPlans;
+import sternwright.app.desk.proving.PlanRun;
 import sternwright.app.desk.visits.PlanView;
-import sternwright.app.desk.visits.PlanVisits;
-import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
-import sternwright.visit.solver.SolveLimits;
 
 /** Visits and protection. */
 @RestController
@@ -26,13 +25,17 @@ public class PlansApi {
     private static final int MOST_MONTHS = 60;
     private static final double MOST_SECONDS = 5;
 
-    private final Asked asked;
+    private static final long LOOK_EVERY_MS = 20;
 
-    PlansApi(Asked asked) {
+    private final Asked asked;
+    private final AgreedPlans plans;
+
+    PlansApi(Asked asked, AgreedPlans plans) {
         this.asked = asked;
+        this.plans = plans;
     }
 
-    /** The cheapest sound visits of a boat, with their proof as far as it came in the time given. */
+    /** The visits of a boat as the pages propose them, with their proof as far as it came in the time given. */
     @GetMapping("/api/boats/{id}/visits")
     Object visits(
             @PathVariable("id") String id,
@@ -45,11 +48,22 @@ public class PlansApi {
         if (!(seconds > 0 && seconds <= MOST_SECONDS)) {
             throw BadInput.of("seconds", "found " + seconds, "more than 0, at most " + MOST_SECONDS, "");
         }
-        YardFiles files = asked.yard().files();
-        BoatAnswer answer = new PlanVisits(files, AshoreSince.of(asked.shelf()), reader)
-                .of(asked.boat(id), asked.yard().today(), months)
-                .plan(SolveLimits.ofSeconds(System::nanoTime, seconds));
+        PlanRun run = plans.proposed(asked.boat(id), months, reader);
+        await(run, seconds);
+        BoatAnswer answer = run.answer();
         return answer instanceof BoatPlan plan ? PlanView.of(plan) : answer;
+    }
+
+    /** The plan is proved by the program itself and kept; whoever asks waits for it as long as he likes. */
+    private static void await(PlanRun run, double seconds) {
+        long end = System.nanoTime() + Math.round(seconds * 1e9);
+        try {
+            while (!run.proofDone() && System.nanoTime() < end) {
+                TimeUnit.MILLISECONDS.sleep(LOOK_EVERY_MS);
+            }
+        } catch (InterruptedException ended) {
+            Thread.currentThread().interrupt();
+        }
     }
 
     /** How a boat's metals are protected, as she lies today. */

@@ -59,6 +59,23 @@ class LogTest {
         desk.part(JdbcClient.class).sql("delete from sign_in_count").update();
     }
 
+    @Test
+    void signingInAndFailingToAreInTheAudit() {
+        desk.person("noted", Role.OFFICE);
+        new Browser(desk.address()).signIn("noted", "mistyped once more");
+        new Browser(desk.address()).signIn("unknown to all", "mistyped once more");
+        desk.as("noted");
+        List<AuditTrail.Line> lines = desk.part(AuditTrail.class).lines(0, 20);
+        assertTrue(lines.stream()
+                .anyMatch(l -> l.deed().equals("sign-in.failed")
+                        && l.subject().equals("noted")
+                        && !l.address().isEmpty()));
+        assertTrue(lines.stream()
+                .anyMatch(l -> l.deed().equals("sign-in.done") && l.who().equals("Person noted")));
+        assertTrue(lines.stream().noneMatch(l -> l.toString().contains("unknown to all")));
+        desk.part(JdbcClient.class).sql("delete from sign_in_count").update();
+    }
+
     private void walk(List<String> secrets) {
         Browser manager = desk.as(Role.MANAGER);
         secrets.add(GuardedDesk.PASSWORD);

@@ -23,7 +23,9 @@ public class ApiAccess {
     static SecurityFilterChain programs(HttpSecurity http, ApiTokens tokens) {
         http.securityMatcher("/api/**", "/calendar/**");
         http.authorizeHttpRequests(may -> may.anyRequest().authenticated());
-        http.sessionManagement(s -> s.sessionCreationPolicy(SessionCreationPolicy.STATELESS));
+        // A session whose cookie comes along by chance is left as it is.
+        http.sessionManagement(s ->
+                s.sessionCreationPolicy(SessionCreationPolicy.STATELESS).sessionFixation(fixation -> fixation.none()));
         http.csrf(AbstractHttpConfigurer::disable);
         http.requestCache(AbstractHttpConfigurer::disable);
         http.addFilterBefore(new TokenFilter(tokens), UsernamePasswordAuthenticationFilter.class);

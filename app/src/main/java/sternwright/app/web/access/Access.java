@@ -25,6 +25,7 @@ import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHe
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
 import sternwright.app.account.Accounts;
+import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SignInLimit;
 import sternwright.app.account.SignInNames;
 
@@ -83,8 +84,9 @@ public class Access {
             HttpSecurity http,
             Accounts accounts,
             SignInLimit limit,
+            AuditTrail audit,
             @Value("${server.servlet.session.cookie.name}") String cookie) {
-        SignInOutcome outcome = new SignInOutcome(limit);
+        SignInOutcome outcome = new SignInOutcome(limit, accounts, audit);
         http.authorizeHttpRequests(may -> may.dispatcherTypeMatchers(DispatcherType.ERROR, DispatcherType.FORWARD)
                 .permitAll()
                 .requestMatchers(OPEN.toArray(String[]::new))
