@@ -80,6 +80,27 @@ final class Crawl {
         return crawl.forms();
     }
 
+    /**
+     * Sends a form of a boat's visits. A plan proved in the meantime may be another one and is then refused: the page is
+     * read again, as a person would.
+     */
+    static HttpResponse<String> sendOfVisits(Browser browser, String boat, String action) throws InterruptedException {
+        HttpResponse<String> answer = sendOnce(browser, boat, action);
+        for (int i = 0; answer.statusCode() == 409 && i < 60; i++) {
+            Thread.sleep(500);
+            answer = sendOnce(browser, boat, action);
+        }
+        return answer;
+    }
+
+    private static HttpResponse<String> sendOnce(Browser browser, String boat, String action) {
+        FoundForm form = formsOf(browser, "/visits/" + boat).stream()
+                .filter(f -> f.method().equals("post") && f.action().equals(action))
+                .findFirst()
+                .orElseThrow();
+        return browser.postWith(action, browser.csrf(form.page()), form.fields());
+    }
+
     private boolean take(String path) {
         return seenOfShape.merge(shape(path), 1, Integer::sum) <= ALIKE;
     }

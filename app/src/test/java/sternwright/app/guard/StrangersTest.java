@@ -32,12 +32,8 @@ class StrangersTest {
     private record Sent(String id, String secret) {}
 
     /** An estimate of the first visit of a boat's plan, with its link. */
-    private Sent estimate(Browser office, String boat) {
-        Crawl.FoundForm form = Crawl.formsOf(office, "/visits/" + boat).stream()
-                .filter(f -> f.action().equals("/estimates"))
-                .findFirst()
-                .orElseThrow();
-        HttpResponse<String> made = office.postWith(form.action(), office.csrf(form.page()), form.fields());
+    private Sent estimate(Browser office, String boat) throws InterruptedException {
+        HttpResponse<String> made = Crawl.sendOfVisits(office, boat, "/estimates");
         assertEquals(303, made.statusCode(), made.body());
         String path =
                 URI.create(made.headers().firstValue("Location").orElseThrow()).getPath();
@@ -48,7 +44,7 @@ class StrangersTest {
     }
 
     @Test
-    void anOwnersLinkIsAnsweredOnceAndWorksNoLongerThanSaid() {
+    void anOwnersLinkIsAnsweredOnceAndWorksNoLongerThanSaid() throws InterruptedException {
         Browser office = desk.as(Role.OFFICE);
         Sent sent = estimate(office, desk.boat());
         Browser owner = new Browser(desk.address());
@@ -76,7 +72,7 @@ class StrangersTest {
     }
 
     @Test
-    void aWithdrawnLinkAnOldOneAndAGuessedOneOpenNothing() {
+    void aWithdrawnLinkAnOldOneAndAGuessedOneOpenNothing() throws InterruptedException {
         Browser office = desk.as(Role.OFFICE);
         String boat =
                 List.copyOf(desk.part(OpenYard.class).files().boats().keySet()).get(1);
