@@ -187,7 +187,9 @@ class P17_SettingsTest extends PageTest {
                     page.locator("tbody").innerText().contains("1 month, no hours"),
                     page.locator("tbody").innerText());
             open(page, "/boats/" + OWN + "/rules?find=engine oil");
-            String chain = page.locator("td[data-label='Figures come from'] .step").last().innerText();
+            String chain = page.locator("td[data-label='Figures come from'] .step")
+                    .last()
+                    .innerText();
             assertTrue(chain.startsWith("rule for this boat: 1 month, no hours; Manual K-40"), chain);
         });
         checkPage(figures, Role.MANAGER);

@@ -117,7 +117,8 @@ public class NewBoatPage {
             throws IOException {
         Arrangement arrangement = arrangement(asked);
         YardFiles files = yard.files();
-        if (!errors.hasErrors()) {
+        // A choice that is none of those offered leaves nothing to look through; all other faults are told together.
+        if (typed != null) {
             figures(typed, errors, files);
         }
         List<NewBoatForm.Ageing> ageing = UsualBoat.ageing(page, files, arrangement);
