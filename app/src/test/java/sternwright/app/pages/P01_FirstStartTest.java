@@ -74,7 +74,7 @@ class P01_FirstStartTest extends PageTest {
         }
         as(Role.MANAGER, page -> {
             open(page, "/settings/audit");
-            assertTrue(page.locator("tbody").innerText().contains("Password set by link"));
+            assertTrue(page.locator("tbody").innerText().contains("Password set"));
         });
     }
 }
