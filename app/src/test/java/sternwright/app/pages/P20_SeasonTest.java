@@ -199,8 +199,15 @@ class P20_SeasonTest extends PageTest {
 
         HttpResponse<String> wrong = send(token, "api/season/runs", "{\"events\":[\"awy:p1\"]}", "");
         assertEquals(422, wrong.statusCode(), wrong.body());
-        HttpResponse<String> asked =
-                send(token, "api/season/runs", "{\"seconds\":600,\"events\":[\"away:p1:2027-05-03:2027-05-03\"]}", "");
+        // Somebody away may leave the plan as it is, to the letter; an emergency never does.
+        String emergency =
+                JSON.readTree(season.body()).at("/items/0/name/boat-id").asString();
+        HttpResponse<String> asked = send(
+                token,
+                "api/season/runs",
+                "{\"seconds\":600,\"events\":[\"away:p1:2027-05-03:2027-05-03\",\"emergency:%s\"]}"
+                        .formatted(emergency),
+                "");
         assertEquals(201, asked.statusCode(), asked.body());
         String run = asked.headers().firstValue("Location").orElseThrow().substring(1);
         until(token, run, r -> !r.get("cost").isNull());
