@@ -8,10 +8,11 @@ import java.util.function.DoubleFunction;
  * How a plan got better while it was searched: its cost falling in steps, the bound rising towards it, the time across.
  *
  * @param points in order of time
+ * @param spentS how long was searched so far, s; both lines go on level until then
  * @param seconds the whole time, s
  * @param money words for an amount
  */
-public record CourseDrawing(List<Point> points, double seconds, DoubleFunction<String> money) {
+public record CourseDrawing(List<Point> points, double spentS, double seconds, DoubleFunction<String> money) {
     private static final double LEFT = 92;
     private static final double RIGHT = 560;
     private static final double TOP = 14;
@@ -19,6 +20,8 @@ public record CourseDrawing(List<Point> points, double seconds, DoubleFunction<S
     private static final double WIDTH = 660;
     private static final double HEIGHT = 182;
     private static final double LEAST_APART = 14;
+    /** Less than this share of the amount is drawn as no difference. */
+    private static final double LEVEL = 0.005;
 
     /** Copies the list. */
     public CourseDrawing {
@@ -59,10 +62,10 @@ public record CourseDrawing(List<Point> points, double seconds, DoubleFunction<S
         svg.shape("path", "b-bound", "fill=\"none\"", "d", steps(false));
         svg.shape("path", "b-course", "fill=\"none\"", "d", steps(true));
         Point last = points.get(points.size() - 1);
-        double costY = y(last.cost);
-        double boundY = Math.max(y(last.bound), costY + LEAST_APART);
-        svg.words(x(last.second) + 6, costY + 4, "b-name", "", cost);
-        svg.words(x(last.second) + 6, Math.min(BOTTOM + 4, boundY + 4), "b-soft", "", bound);
+        double boundY = Math.min(BOTTOM, Math.max(y(last.bound), y(last.cost) + LEAST_APART));
+        double costY = Math.min(y(last.cost), boundY - LEAST_APART);
+        svg.words(end() + 6, costY + 4, "b-name", "", cost);
+        svg.words(end() + 6, boundY + 4, "b-soft", "", bound);
         return svg.picture(WIDTH, HEIGHT, title);
     }
 
@@ -75,8 +78,12 @@ public record CourseDrawing(List<Point> points, double seconds, DoubleFunction<S
                             ? String.format(Locale.ROOT, "M%.1f %.1f", x(p.second), y)
                             : String.format(Locale.ROOT, "H%.1fV%.1f", x(p.second), y));
         }
-        return path.append(String.format(Locale.ROOT, "H%.1f", x(points.get(points.size() - 1).second) + 3))
-                .toString();
+        return path.append(String.format(Locale.ROOT, "H%.1f", end())).toString();
+    }
+
+    /** Where both lines end. */
+    private double end() {
+        return x(Math.max(spentS, points.get(points.size() - 1).second)) + 3;
     }
 
     private double x(double second) {
@@ -92,9 +99,10 @@ public record CourseDrawing(List<Point> points, double seconds, DoubleFunction<S
         return Math.max(1, points.stream().mapToDouble(Point::cost).max().orElse(1));
     }
 
-    /** The axis begins at nought unless that would squeeze both lines into its upper half. */
+    /** The axis begins at nought unless that would squeeze two lines into its upper half; one level line needs no close look. */
     private double low() {
         double least = points.stream().mapToDouble(Point::bound).min().orElse(0);
-        return least > high() / 2 ? least - (high() - least) / 4 : 0;
+        double spread = high() - least;
+        return least > high() / 2 && spread > LEVEL * high() ? least - spread / 4 : 0;
     }
 }

@@ -91,7 +91,7 @@ final class RunText {
                         : page.say("season.run.live", Words.full(run.says().replace("...", ""))),
                 (int) Math.round(100 * Math.min(1, run.spentS() / Math.max(0.001, ask.seconds()))),
                 figures(run, ask),
-                drawing(course, ask.seconds()),
+                drawing(course, run.spentS(), ask.seconds()),
                 points(course),
                 SeasonJobs.refused(run),
                 run.state() == SeasonRun.State.FAILED ? run.says() : "",
@@ -122,11 +122,11 @@ final class RunText {
                 : page.figures().time(seconds / 60);
     }
 
-    private String drawing(RunCourse course, double seconds) {
+    private String drawing(RunCourse course, double spentS, double seconds) {
         List<CourseDrawing.Point> points = course.points().stream()
                 .map(p -> new CourseDrawing.Point(p.spentS(), p.cost(), p.bound()))
                 .toList();
-        return new CourseDrawing(points, seconds, sums::money)
+        return new CourseDrawing(points, spentS, seconds, sums::money)
                 .svg(
                         page.say("season.course"),
                         page.say("season.course.cost"),

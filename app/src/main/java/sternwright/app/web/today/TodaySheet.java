@@ -150,7 +150,12 @@ public final class TodaySheet {
                 ? quarter
                 : page.say("today.until", quarter, page.figures().shortDate(j.until()));
         return new Job(
-                j.boatId(), j.boat(), j.berth(), page.say("today.what", j.visit(), j.operation()), when, j.reason());
+                j.boatId(),
+                j.boat(),
+                j.berth(),
+                page.say("today.what", j.visit(), j.operation()),
+                when,
+                page.figures().dated(j.reason()));
     }
 
     private static Lift lift(Page page, DayAtYard.HoistJob h) {
