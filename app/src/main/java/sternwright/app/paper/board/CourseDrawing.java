@@ -13,11 +13,11 @@ import java.util.function.DoubleFunction;
  * @param money words for an amount
  */
 public record CourseDrawing(List<Point> points, double spentS, double seconds, DoubleFunction<String> money) {
-    private static final double LEFT = 92;
-    private static final double RIGHT = 560;
+    private static final double LEFT = 72;
+    private static final double RIGHT = 316;
     private static final double TOP = 14;
     private static final double BOTTOM = 150;
-    private static final double WIDTH = 660;
+    private static final double WIDTH = 420;
     private static final double HEIGHT = 182;
     private static final double LEAST_APART = 14;
     /** Less than this share of the amount is drawn as no difference. */

@@ -24,9 +24,9 @@ class CourseDrawingTest {
     @Test
     void aPlanProvenAtOnceIsALevelLineAsLongAsTheSearch() {
         String svg = svg(30, new CourseDrawing.Point(0, 300, 300));
-        Matcher line = Pattern.compile("M92\\.0 [0-9.]+H([0-9.]+)").matcher(svg);
+        Matcher line = Pattern.compile("M72\\.0 [0-9.]+H([0-9.]+)").matcher(svg);
         assertTrue(line.find(), svg);
-        assertEquals(92 + (560 - 92) / 2.0 + 3, Double.parseDouble(line.group(1)), 0.1);
+        assertEquals(72 + (316 - 72) / 2.0 + 3, Double.parseDouble(line.group(1)), 0.1);
         assertTrue(svg.contains(">0.0<") && svg.contains(">300.0<"), svg);
     }
 
