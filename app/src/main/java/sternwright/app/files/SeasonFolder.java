@@ -15,6 +15,7 @@ import sternwright.app.files.shape.Reading;
 import sternwright.app.files.shape.Yaml;
 import sternwright.app.files.sheet.AgreedSheet;
 import sternwright.app.files.sheet.SeasonSheets;
+import sternwright.app.files.sheet.SeasonVisitsSheet;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.files.shelf.Shelf;
@@ -22,6 +23,7 @@ import sternwright.season.dated.Away;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
+import sternwright.season.dated.PublishedWork;
 import sternwright.season.dated.SeasonRequest.HoistDown;
 import sternwright.visit.planned.AgreedWork;
 import sternwright.yard.resource.CrewMember;
@@ -45,6 +47,8 @@ public final class SeasonFolder {
     public static final String AGREED = "agreed.csv";
     /** The plan that the yard works by. */
     public static final String PLAN = "season.csv";
+    /** Which works are in which visit of that plan. */
+    public static final String VISITS = "season-visits.csv";
 
     private final FolderLayout layout;
     private final LocalDate latest;
@@ -119,6 +123,7 @@ public final class SeasonFolder {
         }
         folder.rows(TIDES, SeasonSheets.TIDES);
         folder.rows(PLAN, SeasonSheets.PLAN);
+        folder.rows(VISITS, SeasonVisitsSheet.VISITS);
         List<Sheet.Row<OwnerDate>> dates = folder.rows(DATES, SeasonSheets.DATES);
         List<Sheet.Row<PromisedDate>> promises = folder.rows(PROMISES, SeasonSheets.PROMISES);
         List<Sheet.Row<AgreedWork>> agreed = folder.rows(AGREED, AgreedSheet.AGREED);
@@ -169,6 +174,16 @@ public final class SeasonFolder {
      */
     public static List<AgreedWork> agreed(Shelf shelf) {
         return rows(shelf, AGREED, AgreedSheet.AGREED);
+    }
+
+    /**
+     * Which works are in which visit of the published season.
+     *
+     * @param shelf where the yard's texts are kept
+     * @return lines in their order; empty if there is no such text
+     */
+    public static List<PublishedWork> visits(Shelf shelf) {
+        return rows(shelf, VISITS, SeasonVisitsSheet.VISITS);
     }
 
     private static <R> List<R> rows(Shelf shelf, String name, Sheet<R> sheet) {

@@ -12,6 +12,7 @@ import sternwright.app.files.sheet.BoatsSheet;
 import sternwright.app.files.sheet.HistorySheet;
 import sternwright.app.files.sheet.HoursSheet;
 import sternwright.app.files.sheet.SeasonSheets;
+import sternwright.app.files.sheet.SeasonVisitsSheet;
 import sternwright.app.files.sheet.Sheet;
 
 /** docs/file-formats.md is made from the shapes by which the program reads. */
@@ -73,6 +74,7 @@ class FileFormatsPageTest {
         table(page, "`away.csv`", SeasonSheets.AWAY);
         table(page, "`agreed.csv`, written when a plan of visits is accepted", AgreedSheet.AGREED);
         table(page, "`season.csv`, written by `season --publish`", SeasonSheets.PLAN);
+        table(page, "`season-visits.csv`, written with it", SeasonVisitsSheet.VISITS);
         Page.mustSay("docs/file-formats.md", page.toString().stripTrailing() + "\n");
     }
 

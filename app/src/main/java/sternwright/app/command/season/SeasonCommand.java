@@ -38,13 +38,17 @@ import sternwright.season.dated.event.SeasonEvent;
 public final class SeasonCommand extends Deed {
     private static final int A_DAY = 86_400;
     private static final double PROOF_SECONDS = 5;
+    private static final double SEARCH_SECONDS = 20;
+
+    /** The plan is repaired at once; whoever waits on the telephone has the better one within ten seconds. */
+    private static final double AFTER_EVENT_SECONDS = 8;
 
     @Option(
             names = "--seconds",
             paramLabel = "SECONDS",
-            defaultValue = "20",
-            description = "How long to search; left out: 20.")
-    double seconds = 20;
+            description = "How long to search; left out: 20, after an event 8.")
+    @Nullable
+    Double given;
 
     @Option(
             names = "--after",
@@ -117,6 +121,7 @@ public final class SeasonCommand extends Deed {
     public Integer call() throws IOException {
         LocalDate today = program().today();
         boards.forEach(SeasonPapers::requireEnding);
+        double seconds = given != null ? given : after.isEmpty() ? SEARCH_SECONDS : AFTER_EVENT_SECONDS;
         if (!(seconds > 0) || seconds > A_DAY) {
             throw BadInput.of("--seconds", "found " + seconds, "a number above 0, at most " + A_DAY, "");
         }
@@ -124,7 +129,7 @@ public final class SeasonCommand extends Deed {
                 after.stream().map(e -> EventWords.parse(e, today, "--after")).toList();
         SeasonAsk ask = new SeasonAsk(
                 program().shelf(), today, program().latest(), to, fresh, events, seconds, seed, System::nanoTime);
-        SeasonProgress progress = new SeasonProgress(err(), "");
+        SeasonProgress progress = new SeasonProgress(err(), Figures.of(program().reader()));
         Thread hook = progress.keepOnInterrupt();
         try {
             PlannedSeason planned = PlanSeason.of(ask, progress);

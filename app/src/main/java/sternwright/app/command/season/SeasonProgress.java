@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
 import sternwright.app.desk.season.Onlooker;
+import sternwright.app.paper.Figures;
 
 /** Says on the way how good the plan is; Ctrl-C stops the search and keeps the best so far. */
 public final class SeasonProgress implements Onlooker {
@@ -12,15 +13,15 @@ public final class SeasonProgress implements Onlooker {
     private static final long WAIT_SECONDS = 60;
 
     private final PrintWriter err;
-    private final String currency;
+    private final Figures figures;
     private final CountDownLatch done = new CountDownLatch(1);
     private volatile boolean stop;
     private long saidAt = Long.MIN_VALUE;
     private double said = Double.NaN;
 
-    SeasonProgress(PrintWriter err, String currency) {
+    SeasonProgress(PrintWriter err, Figures figures) {
         this.err = err;
-        this.currency = currency;
+        this.figures = figures;
     }
 
     /** Until {@link #finished}, a request to end the program only ends the search. */
@@ -55,7 +56,7 @@ public final class SeasonProgress implements Onlooker {
 
     @Override
     public void says(String what) {
-        err.println(what);
+        err.println(figures.dated(what));
         err.flush();
     }
 
@@ -68,10 +69,9 @@ public final class SeasonProgress implements Onlooker {
             String gap = cost <= 0 ? "" : String.format(Locale.ROOT, ", gap %.0f %%", 100 * (cost - bound) / cost);
             says(String.format(
                     Locale.ROOT,
-                    "%3.0f %% of the time: best %.0f %s, no plan below %.0f%s",
+                    "%3.0f %% of the time: best %.0f, no plan below %.0f%s",
                     100 * spent,
                     cost,
-                    currency,
                     bound,
                     gap));
         }

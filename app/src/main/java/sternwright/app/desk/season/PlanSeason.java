@@ -5,7 +5,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.function.Supplier;
-import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.visits.AshoreSince;
 import sternwright.app.files.SeasonFiles;
@@ -21,6 +20,7 @@ import sternwright.season.check.SeasonCheck;
 import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
+import sternwright.season.dated.PublishedWork;
 import sternwright.season.dated.SeasonBoat;
 import sternwright.season.dated.SeasonFault;
 import sternwright.season.dated.SeasonRequest;
@@ -35,11 +35,9 @@ import sternwright.season.planner.SeasonPlanner;
 import sternwright.season.relief.WhyNoSeason;
 import sternwright.season.replan.Replanner;
 import sternwright.season.search.Budget;
-import sternwright.yard.SeasonDates;
 
 /** Plans a yard's season, or plans on from the published one after something has happened. */
 public final class PlanSeason {
-    private static final int MONTHS_AFTER_RECOMMISSION = 2;
     private static final double PROOF_SECONDS = 10;
 
     private final SeasonAsk ask;
@@ -53,6 +51,7 @@ public final class PlanSeason {
 
     private List<Published> kept = List.of();
     private List<SeasonBoat> visits = List.of();
+    private List<PublishedWork> works = List.of();
 
     private PlanSeason(SeasonAsk ask, Onlooker onlooker, @Nullable PlannedSeason base, List<PromisedDate> fixed) {
         this(ask, onlooker, base, fixed, YardFolder.all(ask.shelf(), ask.latest()));
@@ -121,7 +120,7 @@ public final class PlanSeason {
      */
     public static PlannedSeason goOn(PlannedSeason before, SeasonAsk ask, Onlooker onlooker) {
         PlanSeason on = new PlanSeason(ask, onlooker, null, List.of(), before.yard());
-        on.remarks.addAll(before.remarks());
+        on.take(before);
         return on.goOn(before.season(), before.plan(), before.firstCost());
     }
 
@@ -151,9 +150,15 @@ public final class PlanSeason {
      */
     static PlannedSeason again(PlannedSeason before, SeasonAsk ask, Onlooker onlooker) {
         PlanSeason on = new PlanSeason(ask, onlooker, null, List.of(), before.yard());
-        on.visits = before.season().request().boats();
-        on.remarks.addAll(before.remarks());
+        on.take(before);
         return on.plan();
+    }
+
+    /** Takes over visits that need not be planned again. */
+    private void take(PlannedSeason before) {
+        visits = before.season().request().boats();
+        works = before.works();
+        remarks.addAll(before.remarks());
     }
 
     /**
@@ -172,8 +177,7 @@ public final class PlanSeason {
     /** The same with the visits of the season the plan was made in, where that is at hand. */
     public static PlannedSeason asKept(SeasonAsk ask, PlannedSeason made, List<Published> kept) {
         PlanSeason on = new PlanSeason(ask, Onlooker.NOBODY, null, List.of(), made.yard());
-        on.visits = made.season().request().boats();
-        on.remarks.addAll(made.remarks());
+        on.take(made);
         KeptPlan.Held held =
                 KeptPlan.of(on.season(on.known()), kept, ask.today()).orElseThrow();
         return on.judged(held.season(), held.answer(null));
@@ -203,7 +207,8 @@ public final class PlanSeason {
                 judged.dated(),
                 judged.published(),
                 judged.remarks(),
-                firstCost);
+                firstCost,
+                judged.works());
     }
 
     private PlannedSeason plan() {
@@ -234,18 +239,29 @@ public final class PlanSeason {
     private List<SeasonBoat> boats(LocalDate basis) {
         PlannedSeason standing = base;
         if (standing != null) {
-            remarks.addAll(standing.remarks());
-            return standing.season().request().boats();
+            take(standing);
+            return visits;
         }
-        onlooker.says("Planning the visits of " + yard.boats().size() + " boats ...");
-        VisitsForSeason all = new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(dates));
+        List<PublishedWork> written = ask.fresh() ? List.of() : SeasonFolder.visits(ask.shelf());
+        onlooker.says(
+                written.isEmpty()
+                        ? "Planning the visits of " + yard.boats().size() + " boats ..."
+                        : "Taking the visits as they were published ...");
+        VisitsForSeason all =
+                new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(dates), written);
         List<SeasonBoat> boats = all.all();
+        if (!written.isEmpty() && all.planned() > 0) {
+            onlooker.says("Planned again for " + all.planned() + " of " + boats.size()
+                    + " boats: what their visits rest on has changed.");
+        }
         remarks.addAll(all.remarks());
+        works = all.works();
         return boats;
     }
 
     private SeasonOfYard season(List<SeasonBoat> boats, List<Published> published) {
-        SeasonRequest request = AfterEvents.of(request(boats, published), ask.events());
+        SeasonRequest request =
+                AfterEvents.of(new RequestOfYard(ask, yard, files, dates, fixed).of(boats, published), ask.events());
         List<SeasonFault> faults = SeasonFaults.of(request);
         if (!faults.isEmpty()) {
             throw new BadInput(
@@ -263,46 +279,6 @@ public final class PlanSeason {
             return standing.dated().published(basis);
         }
         return ask.fresh() ? List.of() : files.published();
-    }
-
-    private SeasonRequest request(List<SeasonBoat> boats, List<Published> published) {
-        LocalDate from = published.stream()
-                .map(Published::date)
-                .filter(d -> d.isBefore(ask.today()))
-                .min(Comparator.naturalOrder())
-                .orElse(ask.today());
-        List<PromisedDate> begun = published.stream()
-                .filter(p -> p.date().isBefore(ask.today()))
-                .map(Published::kept)
-                .toList();
-        return new SeasonRequest(
-                yard.yard(),
-                files.resources(),
-                files.tides(),
-                boats,
-                dates,
-                KnownDates.of(published, files.promises(), fixed, ask.today()),
-                begun,
-                files.hoistsDown(),
-                from,
-                lastDay(from, dates),
-                ask.today());
-    }
-
-    /** The day to which the season runs; a date an owner wants is never beyond it. */
-    private LocalDate lastDay(LocalDate from, List<OwnerDate> dates) {
-        LocalDate given = ask.to();
-        if (given != null) {
-            return given;
-        }
-        SeasonDates.Window spring = yard.yard().season().recommissionEndingFrom(from);
-        return Stream.concat(
-                        dates.stream()
-                                .filter(d -> d.kind() == OwnerDate.Kind.AFLOAT_BY)
-                                .map(d -> d.date().plusWeeks(2)),
-                        Stream.of(spring.to().plusMonths(MONTHS_AFTER_RECOMMISSION)))
-                .max(Comparator.naturalOrder())
-                .orElseThrow();
     }
 
     private PlannedSeason anew(SeasonOfYard season) {
@@ -324,6 +300,7 @@ public final class PlanSeason {
     private PlannedSeason onFrom(SeasonOfYard season, List<Published> published) {
         Replanner replanner = replanner(season, published);
         SeasonOfYard after = season.with(replanner.season());
+        onlooker.says(RepairWords.of(replanner, after));
         onlooker.goOn(0, replanner.plan().cost().total() * after.pointValue(), 0);
         SeasonAnswer answer = SeasonPlanner.goOn(
                 after.problem(),
@@ -375,6 +352,7 @@ public final class PlanSeason {
                 dated,
                 files.published(),
                 remarks,
-                answer.firstCost() * season.pointValue());
+                answer.firstCost() * season.pointValue(),
+                works);
     }
 }

@@ -6,6 +6,7 @@ import java.util.function.LongSupplier;
 import sternwright.app.files.YardFiles;
 import sternwright.season.SeasonPlan;
 import sternwright.season.dated.Published;
+import sternwright.season.dated.PublishedWork;
 import sternwright.season.dated.answer.DatedSeason;
 import sternwright.season.dated.make.SeasonOfYard;
 import sternwright.season.relief.WhyUnsafe;
@@ -22,6 +23,7 @@ import sternwright.season.search.Budget;
  * @param published the plan the yard worked by until now, empty if there is none
  * @param remarks what a person should know
  * @param firstCost cost of the first plan, in the yard's currency
+ * @param works which works are in which visit, to be written down with the plan
  */
 public record PlannedSeason(
         YardFiles yard,
@@ -30,11 +32,13 @@ public record PlannedSeason(
         DatedSeason dated,
         List<Published> published,
         List<String> remarks,
-        double firstCost) {
+        double firstCost,
+        List<PublishedWork> works) {
     /** Copies the lists. */
     public PlannedSeason {
         published = List.copyOf(published);
         remarks = List.copyOf(remarks);
+        works = List.copyOf(works);
     }
 
     /**

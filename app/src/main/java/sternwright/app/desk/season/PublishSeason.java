@@ -7,9 +7,11 @@ import java.util.List;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.sheet.SeasonSheets;
+import sternwright.app.files.sheet.SeasonVisitsSheet;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.season.dated.Away;
+import sternwright.season.dated.OwnerDate;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.event.AfterEvents;
@@ -59,16 +61,18 @@ public final class PublishSeason {
             } else {
                 writing.put(SeasonFolder.PLAN, text, versionRead);
             }
+            writing.put(SeasonFolder.VISITS, SeasonVisitsSheet.VISITS.write(planned.works()));
             put(shelf, writing, planned, events);
             writing.commit();
         }
     }
 
     private static void put(Shelf shelf, Writing files, PlannedSeason planned, List<SeasonEvent> events) {
+        List<OwnerDate> dates = planned.season().request().dates();
+        if (!dates.equals(SeasonFolder.dates(shelf))) {
+            files.put(SeasonFolder.DATES, SeasonSheets.DATES.write(dates));
+        }
         if (!events.isEmpty()) {
-            files.put(
-                    SeasonFolder.DATES,
-                    SeasonSheets.DATES.write(planned.season().request().dates()));
             List<Away> away = new ArrayList<>(SeasonFolder.away(shelf));
             for (SeasonEvent event : events) {
                 if (event instanceof SeasonEvent.PersonAway e) {

@@ -11,11 +11,11 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.paper.Figures;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
-import sternwright.due.Due;
 import sternwright.due.Reasons;
 import sternwright.history.BoatHistory;
 import sternwright.history.Outcome;
 import sternwright.history.ServiceEntry;
+import sternwright.season.dated.PublishedWork;
 import sternwright.season.dated.SeasonBoat;
 import sternwright.service.RuleBook;
 import sternwright.visit.BoatAnswer;
@@ -27,13 +27,13 @@ import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.PlannedVisit;
 import sternwright.visit.planned.PlannedWork;
 import sternwright.visit.solver.SolveLimits;
-import sternwright.yard.Use;
 
 /**
  * The planned visits of every boat, as they were on the day the published plan rests on, without what has been done since.
  *
  * <p>So that one late part does not re-open the visits of a whole fleet, a season under way keeps its visits until a fresh one is
- * planned.
+ * planned. They are taken as they were written down with the published plan; those of a boat are planned again where anything that
+ * they rest on has changed since.
  */
 final class VisitsForSeason {
     private static final int HORIZON_MONTHS = 18;
@@ -46,10 +46,27 @@ final class VisitsForSeason {
     private final List<AgreedWork> agreed;
     private final LocalDate basis;
     private final Map<String, LocalDate> ashoreSince;
+    private final VisitPrint print;
+    private final PublishedVisits written;
     private final List<String> remarks = new ArrayList<>();
+    private final List<PublishedWork> works = new ArrayList<>();
+    private int planned;
 
-    /** The boats {@code ashoreSince} are known to stand ashore since a day. */
-    VisitsForSeason(YardFiles files, List<AgreedWork> agreed, LocalDate basis, Map<String, LocalDate> ashoreSince) {
+    /**
+     * Opens it; nothing is planned yet.
+     *
+     * @param files the yard
+     * @param agreed what is agreed with owners
+     * @param basis the day on which visits were planned, or are
+     * @param ashoreSince boats that are known to stand ashore since a day
+     * @param written visits as they were written down with the published plan
+     */
+    VisitsForSeason(
+            YardFiles files,
+            List<AgreedWork> agreed,
+            LocalDate basis,
+            Map<String, LocalDate> ashoreSince,
+            List<PublishedWork> written) {
         this.files = files;
         this.agreed = List.copyOf(agreed);
         agreed.stream()
@@ -62,6 +79,8 @@ final class VisitsForSeason {
         this.ashoreSince = Map.copyOf(ashoreSince);
         dues = new DueWork(files);
         book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
+        print = new VisitPrint(files, basis);
+        this.written = new PublishedVisits(written, files, book);
     }
 
     /** Boats for which no visits could be planned, and why. */
@@ -69,31 +88,57 @@ final class VisitsForSeason {
         return List.copyOf(remarks);
     }
 
+    /** The visits as they are written down with the plan, once {@link #all} has been asked. */
+    List<PublishedWork> works() {
+        return List.copyOf(works);
+    }
+
+    /** Of how many boats the visits had to be planned, once {@link #all} has been asked. */
+    int planned() {
+        return planned;
+    }
+
     List<SeasonBoat> all() {
         List<Answered> answered = List.copyOf(files.boats().values()).parallelStream()
                 .map(this::of)
                 .toList();
-        answered.forEach(a -> remarks.addAll(a.remarks));
+        answered.forEach(a -> {
+            remarks.addAll(a.remarks);
+            works.addAll(a.works);
+            planned += a.planned ? 1 : 0;
+        });
         return answered.stream().map(Answered::boat).toList();
     }
 
-    private record Answered(SeasonBoat boat, List<String> remarks) {}
+    private record Answered(SeasonBoat boat, List<PublishedWork> works, List<String> remarks, boolean planned) {}
 
     private Answered of(Boat boat) {
         BoatHistory history = files.history(boat.id());
         BoatHistory then = until(history);
-        List<Due> due = dues.of(boat, then, basis);
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())));
-        Use use = there(files.yard().use(boat.use()));
+        List<AgreedWork> own =
+                agreed.stream().filter(a -> a.boatId().equals(boat.id())).toList();
+        String restsOn = print.of(boat, then, own, ashoreSince.get(boat.id()));
+        Optional<List<PlannedVisit>> known = written.of(boat, restsOn);
+        List<String> said = new ArrayList<>();
+        List<PlannedVisit> visits = known.orElseGet(() -> plan(boat, berth, then, own, said));
+        return new Answered(
+                new SeasonBoat(boat, berth, left(visits, history)),
+                said.isEmpty() ? PublishedVisits.lines(visits, restsOn) : List.of(),
+                said,
+                known.isEmpty());
+    }
+
+    private List<PlannedVisit> plan(Boat boat, Berth berth, BoatHistory then, List<AgreedWork> own, List<String> said) {
         BoatQuestion question = new BoatQuestion(
                         boat,
                         berth,
-                        use,
+                        there(files.yard().use(boat.use())),
                         files.yard(),
                         files.catalogue(),
                         book::forPart,
                         then,
-                        due,
+                        dues.of(boat, then, basis),
                         new Reasons(Figures.of(Locale.getDefault()).locale()),
                         basis,
                         HORIZON_MONTHS)
@@ -101,20 +146,17 @@ final class VisitsForSeason {
         BoatVisits asked = BoatVisits.of(question);
         BoatAnswer answer = asked.plan(SolveLimits.ofNodes(BRANCHES).withGap(GAP));
         if (answer instanceof BoatPlan plan) {
-            List<String> said = new ArrayList<>();
-            List<PlannedVisit> visits = asAgreed(boat, asked, plan, said);
-            return new Answered(new SeasonBoat(boat, berth, left(visits, history)), said);
+            return asAgreed(boat, asked, plan, own, said);
         }
         BoatAnswer.NoPlan no = (BoatAnswer.NoPlan) answer;
-        String why = boat.name() + ": no visits can be planned for her, so the season has none of her works: "
-                + String.join("; ", no.clash());
-        return new Answered(new SeasonBoat(boat, berth, List.of()), List.of(why));
+        said.add(boat.name() + ": no visits can be planned for her, so the season has none of her works: "
+                + String.join("; ", no.clash()));
+        return List.of();
     }
 
     /** The visits as owner and yard have agreed them, unless that breaks what must not be broken. */
-    private List<PlannedVisit> asAgreed(Boat boat, BoatVisits asked, BoatPlan plan, List<String> said) {
-        List<AgreedWork> own =
-                agreed.stream().filter(a -> a.boatId().equals(boat.id())).toList();
+    private static List<PlannedVisit> asAgreed(
+            Boat boat, BoatVisits asked, BoatPlan plan, List<AgreedWork> own, List<String> said) {
         if (own.isEmpty()) {
             return plan.visits();
         }

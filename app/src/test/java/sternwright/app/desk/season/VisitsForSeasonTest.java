@@ -16,8 +16,13 @@ import sternwright.app.desk.InventedDesk;
 import sternwright.app.desk.visits.AgreeVisits;
 import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.files.YardFiles;
+import sternwright.app.files.YardFolder;
+import sternwright.app.files.shape.Reading;
+import sternwright.app.files.sheet.SeasonVisitsSheet;
+import sternwright.app.files.sheet.Sheet;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
+import sternwright.season.dated.PublishedWork;
 import sternwright.season.dated.SeasonBoat;
 import sternwright.service.Place;
 import sternwright.visit.BoatPlan;
@@ -33,12 +38,65 @@ class VisitsForSeasonTest {
     private static final LocalDate DAY = InventedDesk.TODAY;
 
     @Test
-    void theSeasonHasTheVisitsThatWereAgreed() {
-        YardFiles all = InventedDesk.yard();
+    void visitsWrittenDownAreNotPlannedAgainUntilSomethingTheyRestOnChanges() {
+        YardFiles files = few(InventedDesk.yard());
+        VisitsForSeason first = new VisitsForSeason(files, List.of(), DAY, Map.of(), List.of());
+        List<SeasonBoat> planned = first.all();
+        assertEquals(files.boats().size(), first.planned());
+        List<PublishedWork> written = written(first.works());
+        YardFiles readAgain = few(YardFolder.all(InventedDesk.folder(), DAY));
+        VisitsForSeason again = new VisitsForSeason(readAgain, List.of(), DAY, Map.of(), written);
+        assertEquals(said(planned), said(again.all()));
+        assertEquals(0, again.planned());
+        assertEquals(first.works(), again.works());
+
+        PublishedWork line = written.get(0);
+        LocalDate since = DAY.minusDays(30);
+        VisitsForSeason ashore = new VisitsForSeason(files, List.of(), DAY, Map.of(line.boatId(), since), written);
+        ashore.all();
+        assertEquals(1, ashore.planned(), "one boat is known to stand ashore now");
+
+        VisitsForSeason otherDay = new VisitsForSeason(files, List.of(), DAY.plusDays(1), Map.of(), written);
+        otherDay.all();
+        assertEquals(files.boats().size(), otherDay.planned());
+
+        List<PublishedWork> shorter = written.subList(1, written.size());
+        VisitsForSeason changed = new VisitsForSeason(files, List.of(), DAY, Map.of(), shorter);
+        assertEquals(said(planned), said(changed.all()));
+        assertEquals(1, changed.planned(), "a line of one boat is missing");
+    }
+
+    /** As a text and back. */
+    private static List<PublishedWork> written(List<PublishedWork> works) {
+        return SeasonVisitsSheet.VISITS
+                .read(
+                        SeasonVisitsSheet.VISITS.write(works),
+                        new Reading("season-visits.csv", LocalDate.MAX),
+                        new ArrayList<>())
+                .stream()
+                .map(Sheet.Row::value)
+                .toList();
+    }
+
+    /** All that the season uses of visits. */
+    private static List<String> said(List<SeasonBoat> boats) {
+        return boats.stream()
+                .flatMap(b -> b.visits().stream())
+                .map(v -> v.boatId() + " " + v.from() + " " + v.to() + " " + v.place() + " " + v.lifts() + " "
+                        + v.minutes() + " "
+                        + v.works().stream()
+                                .map(w -> w.part() + " " + w.words() + " "
+                                        + w.inForce().rule().id() + " " + w.minutes() + " " + w.dueOn() + " "
+                                        + w.clause())
+                                .toList())
+                .toList();
+    }
+
+    private static YardFiles few(YardFiles all) {
         Map<String, Boat> few = all.boats().entrySet().stream()
                 .limit(8)
                 .collect(Collectors.toMap(Map.Entry::getKey, Map.Entry::getValue));
-        YardFiles files = new YardFiles(
+        return new YardFiles(
                 all.yard(),
                 all.berths(),
                 all.catalogue(),
@@ -47,7 +105,14 @@ class VisitsForSeasonTest {
                 few,
                 all.histories(),
                 List.of());
-        Map<String, List<PlannedVisit>> proposed = visits(new VisitsForSeason(files, List.of(), DAY, Map.of()));
+    }
+
+    @Test
+    void theSeasonHasTheVisitsThatWereAgreed() {
+        YardFiles files = few(InventedDesk.yard());
+        Map<String, Boat> few = files.boats();
+        Map<String, List<PlannedVisit>> proposed =
+                visits(new VisitsForSeason(files, List.of(), DAY, Map.of(), List.of()));
         List<AgreedWork> agreed = new ArrayList<>();
         few.values().forEach(b -> agreed.addAll(moved(files, b)));
         assertTrue(!agreed.isEmpty(), "one of eight boats has a visit that can be moved");
@@ -59,7 +124,7 @@ class VisitsForSeasonTest {
                 DAY,
                 "");
         agreed.add(nobody);
-        VisitsForSeason season = new VisitsForSeason(files, agreed, DAY, Map.of());
+        VisitsForSeason season = new VisitsForSeason(files, agreed, DAY, Map.of(), List.of());
         Map<String, List<PlannedVisit>> kept = visits(season);
         Set<String> boats =
                 agreed.stream().map(AgreedWork::boatId).filter(few::containsKey).collect(Collectors.toSet());
