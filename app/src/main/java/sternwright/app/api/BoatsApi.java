@@ -23,9 +23,9 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.desk.due.DueLine;
-import sternwright.app.desk.find.BoatIndex;
 import sternwright.app.desk.find.BoatQuery;
 import sternwright.app.desk.find.BoatRow;
+import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.desk.register.NewBoat;
 import sternwright.app.desk.register.ShortName;
 import sternwright.app.files.YardFiles;
@@ -54,10 +54,12 @@ public class BoatsApi {
     private static final Set<String> ADDRESSES = Set.of("new", "import", "find");
 
     private final Asked asked;
+    private final BoatsOfYard boats;
     private final AuditTrail audit;
 
-    BoatsApi(Asked asked, AuditTrail audit) {
+    BoatsApi(Asked asked, BoatsOfYard boats, AuditTrail audit) {
         this.asked = asked;
+        this.boats = boats;
         this.audit = audit;
     }
 
@@ -67,8 +69,7 @@ public class BoatsApi {
             @RequestParam(name = "find", defaultValue = "") String find,
             @RequestParam(name = "page", defaultValue = "1") int page,
             @RequestParam(name = "size", defaultValue = "100") int size) {
-        BoatIndex index = BoatIndex.of(asked.yard().files(), asked.yard().dues());
-        return Stretch.of(index.find(BoatQuery.of(find)), page, size, row -> row);
+        return Stretch.of(boats.index().find(BoatQuery.of(find)), page, size, row -> row);
     }
 
     /** One boat as she is registered. */

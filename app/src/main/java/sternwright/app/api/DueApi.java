@@ -15,6 +15,7 @@ import sternwright.app.desk.campaign.DueFilter;
 import sternwright.app.desk.campaign.DueRow;
 import sternwright.app.desk.campaign.DueTable;
 import sternwright.app.desk.campaign.Facet;
+import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.due.DueLine;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.KnownNames;
@@ -27,9 +28,11 @@ public class DueApi {
     private static final Set<String> OWN = Set.of("due-by", "boat", "page", "size");
 
     private final Asked asked;
+    private final OfYard<DueTable> table;
 
     DueApi(Asked asked) {
         this.asked = asked;
+        this.table = new OfYard<>(asked.yard(), y -> DueTable.of(y.files(), y.dues()));
     }
 
     /** Works that are due, the soonest first; narrowed by the facets of the list, by boat and by day. */
@@ -46,9 +49,7 @@ public class DueApi {
         DueFilter narrow =
                 boat == null ? filter : filter.ofBoat(asked.boat(boat).id());
         Reasons reasons = new Reasons(reader);
-        List<DueRow> rows = DueTable.of(asked.yard().files(), asked.yard().dues())
-                .narrowed(narrow)
-                .rows();
+        List<DueRow> rows = table.get().rows(narrow);
         return Stretch.of(rows, page, size, r -> DueLine.of(r.due(), reasons));
     }
 

@@ -20,7 +20,6 @@ import sternwright.app.desk.campaign.Campaign;
 import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
-import sternwright.app.desk.campaign.DueTable;
 import sternwright.app.desk.protect.EnteredReading;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.desk.protect.ProtectRequest;
@@ -128,7 +127,7 @@ public class YardApi {
         try {
             return CampaignList.of(
                     new Campaign("", rule, kind, months, hours),
-                    DueTable.of(files, asked.yard().dues()),
+                    asked.yard().dues(),
                     files,
                     asked.yard().today());
         } catch (IllegalArgumentException cannot) {

@@ -14,6 +14,9 @@ import java.util.Map;
 import java.util.Objects;
 import org.junit.jupiter.api.Test;
 import org.springframework.jdbc.core.simple.JdbcClient;
+import org.springframework.session.FindByIndexNameSessionRepository;
+import org.springframework.session.Session;
+import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
 import org.springframework.web.bind.annotation.RequestMethod;
 import org.springframework.web.servlet.mvc.method.annotation.RequestMappingHandlerMapping;
 import sternwright.app.account.Accounts;
@@ -72,6 +75,25 @@ class SessionTest {
         String session = browser.session();
         assertEquals(302, browser.post("sign-out", "settings", Map.of()).statusCode());
         assertEquals(302, with(session).statusCode());
+    }
+
+    @Test
+    void twoRequestsMayAddTheSameThingToASessionAtOnce() {
+        addsAtOnce(desk.part(JdbcIndexedSessionRepository.class));
+    }
+
+    private static <S extends Session> void addsAtOnce(FindByIndexNameSessionRepository<S> sessions) {
+        S made = sessions.createSession();
+        sessions.save(made);
+        S one = Objects.requireNonNull(sessions.findById(made.getId()));
+        S other = Objects.requireNonNull(sessions.findById(made.getId()));
+        one.setAttribute("said", "first");
+        other.setAttribute("said", "later");
+        sessions.save(one);
+        sessions.save(other);
+        S after = Objects.requireNonNull(sessions.findById(made.getId()));
+        assertEquals("later", after.getAttribute("said"));
+        sessions.deleteById(made.getId());
     }
 
     private HttpResponse<String> with(String session) {

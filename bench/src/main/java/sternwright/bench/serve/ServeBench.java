@@ -6,14 +6,8 @@ import java.net.http.HttpResponse;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.LocalDate;
-import java.util.ArrayList;
-import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
-import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.TimeUnit;
-import java.util.concurrent.atomic.AtomicInteger;
-import java.util.concurrent.locks.LockSupport;
 import sternwright.app.demo.InventedFolder;
 
 /**
@@ -23,98 +17,99 @@ import sternwright.app.demo.InventedFolder;
 public final class ServeBench {
     private static final String TODAY = "2026-11-27";
     private static final int REST_S = 10;
-    private static final String PEER = "/health";
+    private static final int WARM = 20;
+    private static final double SECONDS_TO_WARM = 4;
 
     private ServeBench() {}
 
-    /** Arguments: boats, requests a second, seconds a page; 3000, 50 and 4 if left out. */
+    /**
+     * Arguments, each {@code name=value}: boats (3000), rate (50 requests a second), seconds (4 a page), yard (a folder that is kept
+     * and used again), pages (what their addresses begin with, divided by commas), season (yes: one is planned and published first).
+     */
     public static void main(String[] args) throws IOException, InterruptedException {
-        int boats = args.length > 0 ? Integer.parseInt(args[0]) : 3000;
-        int rate = args.length > 1 ? Integer.parseInt(args[1]) : 50;
-        int seconds = args.length > 2 ? Integer.parseInt(args[2]) : 4;
+        Asked asked = Asked.of(args);
         Path home = Path.of(System.getProperty("sternwright.home", ".")).toAbsolutePath();
-        Path root = Files.createTempDirectory("serve-bench");
-        Path yard = Files.createDirectories(root.resolve("yard"));
-        new InventedFolder(InventedFolder.Where.NORTH).write(yard, boats, LocalDate.parse(TODAY), 1);
-        try (Desk taking = Desk.signedIn(home, yard, freePort(), TODAY)) {
-            say("first start, %d boats taken in: %.1f s to the first page", boats, taking.startS());
-            seconds(taking, "/due");
+        Path kept = asked.yard();
+        Path root = kept == null ? Files.createTempDirectory("serve-bench") : Files.createDirectories(kept);
+        Path yard = root.resolve("yard");
+        if (!Files.exists(yard)) {
+            Files.createDirectories(yard);
+            new InventedFolder(InventedFolder.Where.NORTH).write(yard, asked.boats(), LocalDate.parse(TODAY), 1);
+            try (Desk taking = Desk.signedIn(home, yard, freePort(), TODAY)) {
+                say("first start, %d boats taken in: %.1f s to the first page", asked.boats(), taking.startS());
+                seconds(taking, "/due");
+            }
         }
         try (Desk desk = Desk.start(home, yard, freePort(), TODAY)) {
             say("start to first page: %.2f s", desk.startS());
             desk.signIn();
             say("due list of the yard, first request after start and signing in: %.0f ms", 1e3 * seconds(desk, "/due"));
-            TimeUnit.SECONDS.sleep(REST_S);
-            say("resident at rest, yard and due list read: %.0f MiB", desk.residentMib());
-            pages(desk, rate, seconds);
+            if (asked.pages().isEmpty()) {
+                TimeUnit.SECONDS.sleep(REST_S);
+                say("resident at rest, yard and due list read: %.0f MiB", desk.residentMib());
+            }
+            pages(desk, asked);
             TimeUnit.SECONDS.sleep(REST_S);
             say("resident at rest after all pages: %.0f MiB", desk.residentMib());
         }
     }
 
-    private static void pages(Desk desk, int rate, int seconds) throws IOException, InterruptedException {
-        String boat = boat(desk);
-        List<String> paths = new ArrayList<>(List.of(PEER, "/", "/boats", "/boats?find=a&page=3"));
-        paths.addAll(List.of("/boats/" + boat, "/boats/" + boat + "/history", "/boats/" + boat + "/hours"));
-        paths.addAll(List.of("/due", "/due?page=40", "/due?sort=boat", "/due?state=all", "/due/campaign"));
-        paths.addAll(List.of("/visits", "/visits/" + boat, "/protection", "/protection/" + boat));
-        paths.addAll(List.of("/cards", "/estimates", "/register", "/record", "/tables", "/season", "/settings"));
-        paths.addAll(List.of("/settings/people", "/settings/audit", "/api/boats", "/api/due", "/api/boats/" + boat));
-        say("%-34s %6s %8s %8s %8s", rate + " requests a second", "status", "median", "p99", "worst");
-        for (String path : paths) {
-            HttpResponse<String> once = desk.get(path);
-            if (once.statusCode() == 404) {
-                say("%-34s %6d  not there", path, once.statusCode());
-                continue;
+    private static void pages(Desk desk, Asked asked) throws IOException, InterruptedException {
+        Visitor visitor = Visitor.of(desk, asked.boats(), asked.season());
+        say(
+                "%-60s %6s %7s %9s %8s %8s %8s  (%d requests a second)",
+                "page", "status", "kB", "first ms", "median", "p99", "worst", asked.rate());
+        for (Visitor.Address address : visitor.addresses(Routes.all())) {
+            String path = address.path();
+            if (path.isEmpty() ? asked.pages().isEmpty() : asked.wants(path)) {
+                say(
+                        "%-60s %s",
+                        shown(address), path.isEmpty() ? "not asked: " + address.why() : line(desk, path, asked));
             }
-            double[] ms = steady(desk, path, rate, rate * seconds);
-            say(
-                    "%-34s %6d %8.1f %8.1f %8.1f",
-                    path,
-                    once.statusCode(),
-                    ms[ms.length / 2],
-                    ms[(int) Math.ceil(0.99 * ms.length) - 1],
-                    ms[ms.length - 1]);
         }
     }
 
-    /** Milliseconds of each answer from when it should have been asked for, in rising order. */
-    private static double[] steady(Desk desk, String path, int rate, int count) {
-        double[] ms = new double[count];
-        AtomicInteger failed = new AtomicInteger();
-        List<CompletableFuture<Void>> all = new ArrayList<>();
-        long began = System.nanoTime() + 10_000_000;
-        for (int i = 0; i < count; i++) {
-            int n = i;
-            long at = began + TimeUnit.SECONDS.toNanos(1) * i / rate;
-            while (System.nanoTime() < at) {
-                LockSupport.parkNanos(at - System.nanoTime());
-            }
-            all.add(desk.ask(path).handle((answer, trouble) -> {
-                ms[n] = (System.nanoTime() - at) / 1e6;
-                if (trouble != null || answer.statusCode() >= 500) {
-                    failed.incrementAndGet();
-                }
-                return null;
-            }));
-        }
-        all.forEach(CompletableFuture::join);
-        if (failed.get() > 0) {
-            say("%-34s %d of %d not answered", path, failed.get(), count);
-        }
-        Arrays.sort(ms);
-        return ms;
+    /** No secret of an address stands in a list that somebody keeps. */
+    private static String shown(Visitor.Address address) {
+        return address.path().isEmpty()
+                        || address.pattern().contains("{secret}")
+                        || address.pattern().contains("{token}")
+                ? address.pattern()
+                : address.path();
     }
 
-    private static String boat(Desk desk) throws IOException, InterruptedException {
-        var found = java.util.regex.Pattern.compile("href=\"/boats/([a-z0-9-]+)\"")
-                .matcher(desk.get("/boats?page=2").body());
-        while (found.find()) {
-            if (!found.group(1).equals("new")) {
-                return found.group(1);
+    private static String line(Desk desk, String path, Asked asked) throws IOException, InterruptedException {
+        try {
+            long began = System.nanoTime();
+            HttpResponse<byte[]> once = desk.plain(path);
+            double first = (System.nanoTime() - began) / 1e6;
+            String head = figures("%6d %7.1f %9.0f ", once.statusCode(), once.body().length / 1000.0, first);
+            if (once.statusCode() != 200) {
+                return head + " NOT the page: "
+                        + once.headers().firstValue("location").orElse("");
             }
+            return head + steady(desk, path, asked);
+        } catch (java.net.http.HttpTimeoutException late) {
+            return "no answer within a minute";
         }
-        throw new IOException("the list of boats shows no boat");
+    }
+
+    private static String steady(Desk desk, String path, Asked asked) throws IOException, InterruptedException {
+        double[] alone = new double[WARM];
+        long end = System.nanoTime() + Math.round(SECONDS_TO_WARM * 1e9);
+        int asks = 0;
+        for (; asks < WARM && (asks < 2 || System.nanoTime() < end); asks++) {
+            long began = System.nanoTime();
+            desk.plain(path);
+            alone[asks] = (System.nanoTime() - began) / 1e6;
+        }
+        double last = alone[asks - 1];
+        if (last > 2_000) {
+            return figures("   alone %.0f ms: not asked at this rate", last);
+        }
+        Steady steady = Steady.of(desk, path, asked.rate(), asked.rate() * asked.seconds());
+        return figures("%8.1f %8.1f %8.1f", steady.share(0.5), steady.share(0.99), steady.share(1))
+                + (steady.notAnswered().isEmpty() ? "" : "  NOT all answered: " + steady.notAnswered());
     }
 
     private static double seconds(Desk desk, String path) throws IOException, InterruptedException {
@@ -132,7 +127,11 @@ public final class ServeBench {
         }
     }
 
-    private static void say(String text, Object... figures) {
-        System.out.println(String.format(Locale.ROOT, text, figures));
+    private static String figures(String text, Object... figures) {
+        return String.format(Locale.ROOT, text, figures);
+    }
+
+    static void say(String text, Object... figures) {
+        System.out.println(figures(text, figures));
     }
 }

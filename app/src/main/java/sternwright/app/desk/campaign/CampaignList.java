@@ -33,14 +33,18 @@ public record CampaignList(Campaign campaign, LocalDate today, List<CampaignLine
      * Makes the list.
      *
      * @param campaign what is asked
-     * @param table the yard's due list
+     * @param dues the yard's due list
      * @param files the yard's files
      * @param today the day called today
      * @return its lines, one a part
      */
-    public static CampaignList of(Campaign campaign, DueTable table, YardFiles files, LocalDate today) {
+    public static CampaignList of(Campaign campaign, List<Due> dues, YardFiles files, LocalDate today) {
         Map<OnPart, DueRow> byPart = new HashMap<>();
-        for (DueRow row : table.rows()) {
+        List<Due> ofRule = dues.stream()
+                .filter(d -> campaign.ruleId() == null
+                        || campaign.ruleId().equals(d.rule().id()))
+                .toList();
+        for (DueRow row : DueTable.rows(files, ofRule)) {
             if (about(campaign, row)) {
                 byPart.merge(new OnPart(row.boat().id(), row.due().part()), row, CampaignList::leading);
             }
@@ -57,10 +61,7 @@ public record CampaignList(Campaign campaign, LocalDate today, List<CampaignLine
     }
 
     private static boolean about(Campaign campaign, DueRow row) {
-        return (campaign.ruleId() == null
-                        || campaign.ruleId().equals(row.due().rule().id()))
-                && (campaign.kindId() == null
-                        || campaign.kindId().equals(row.part().kind()));
+        return campaign.kindId() == null || campaign.kindId().equals(row.part().kind());
     }
 
     /** The renewal stands for its part; without one, what falls due first. */

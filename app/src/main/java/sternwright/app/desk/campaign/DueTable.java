@@ -80,6 +80,11 @@ public final class DueTable {
      * @return the table; works on parts that are no longer registered are left out
      */
     public static DueTable of(YardFiles files, List<Due> dues) {
+        return new DueTable(rows(files, dues));
+    }
+
+    /** Works with all around them; those on parts that are no longer registered are left out. */
+    static List<DueRow> rows(YardFiles files, List<Due> dues) {
         Map<String, PartKind> kinds =
                 files.catalogue().kinds().stream().collect(Collectors.toMap(PartKind::id, k -> k, (a, b) -> b));
         Map<String, Map<PartRef, Optional<DueRow>>> parts = new HashMap<>();
@@ -89,7 +94,7 @@ public final class DueTable {
                     .computeIfAbsent(due.part(), p -> row(files, kinds, due))
                     .ifPresent(r -> rows.add(r.with(due)));
         }
-        return new DueTable(rows);
+        return rows;
     }
 
     private static Optional<DueRow> row(YardFiles files, Map<String, PartKind> kinds, Due due) {
@@ -120,6 +125,27 @@ public final class DueTable {
      */
     public List<DueRow> rows() {
         return List.copyOf(rows);
+    }
+
+    /**
+     * The works that are asked for, without counts beside the choices.
+     *
+     * @param filter what is asked
+     * @return rows in the order of the due list
+     */
+    public List<DueRow> rows(DueFilter filter) {
+        List<Column.Count> asked = columns.entrySet().stream()
+                .filter(c -> !filter.values(c.getKey()).isEmpty())
+                .map(c -> c.getValue().count(filter.values(c.getKey())))
+                .toList();
+        List<DueRow> kept = new ArrayList<>();
+        for (int row = 0; row < boats.length; row++) {
+            int at = row;
+            if (filter.open(rows.get(row)) && asked.stream().allMatch(c -> c.wants(at))) {
+                kept.add(rows.get(row));
+            }
+        }
+        return kept;
     }
 
     /**

@@ -1,10 +1,12 @@
 package sternwright.app.desk.proving;
 
 import java.time.LocalDate;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.BinaryOperator;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.open.OpenYard;
@@ -17,6 +19,7 @@ import sternwright.visit.BoatPlan;
 import sternwright.visit.HandPlan;
 import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.PlannedVisit;
+import sternwright.visit.planned.VisitAt;
 
 /** Plans as they are proposed and as they were agreed. Any number of threads may ask. */
 public final class AgreedPlans {
@@ -71,6 +74,20 @@ public final class AgreedPlans {
         return Optional.ofNullable(all().get(boatId)).orElse(List.of()).stream()
                 .filter(a -> !a.at().month().atEndOfMonth().isBefore(yard.today()))
                 .toList();
+    }
+
+    /**
+     * The next visit that is agreed, of every boat that has one.
+     *
+     * @return the visit by boat
+     */
+    public Map<String, VisitAt> next() {
+        LocalDate today = yard.today();
+        return all().values().stream()
+                .flatMap(List::stream)
+                .filter(a -> !a.at().month().atEndOfMonth().isBefore(today))
+                .collect(Collectors.toMap(
+                        AgreedWork::boatId, AgreedWork::at, BinaryOperator.minBy(Comparator.naturalOrder())));
     }
 
     /**

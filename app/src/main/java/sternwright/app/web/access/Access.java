@@ -24,6 +24,9 @@ import org.springframework.security.web.firewall.StrictHttpFirewall;
 import org.springframework.security.web.header.writers.CrossOriginOpenerPolicyHeaderWriter.CrossOriginOpenerPolicy;
 import org.springframework.security.web.header.writers.CrossOriginResourcePolicyHeaderWriter.CrossOriginResourcePolicy;
 import org.springframework.security.web.header.writers.ReferrerPolicyHeaderWriter.ReferrerPolicy;
+import org.springframework.session.config.SessionRepositoryCustomizer;
+import org.springframework.session.jdbc.JdbcIndexedSessionRepository;
+import org.springframework.session.jdbc.PostgreSqlJdbcIndexedSessionRepositoryCustomizer;
 import sternwright.app.account.Accounts;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SignInLimit;
@@ -69,6 +72,15 @@ public class Access {
         provider.setPreAuthenticationChecks(account -> {});
         provider.setPostAuthenticationChecks(new StillOpen());
         return provider;
+    }
+
+    /**
+     * Two requests of one session may add the same thing to it at once; the later one leads and none fails. The statement reads the
+     * same in SQLite.
+     */
+    @Bean
+    static SessionRepositoryCustomizer<JdbcIndexedSessionRepository> sessionsAtOnce() {
+        return new PostgreSqlJdbcIndexedSessionRepositoryCustomizer();
     }
 
     @Bean

@@ -16,6 +16,7 @@ import sternwright.app.account.Role;
 import sternwright.app.desk.find.BoatIndex;
 import sternwright.app.desk.find.BoatQuery;
 import sternwright.app.desk.find.BoatRow;
+import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.access.ForAll;
@@ -29,7 +30,6 @@ import sternwright.app.web.page.Sorting;
 import sternwright.app.web.page.State;
 import sternwright.boat.Arrangement;
 import sternwright.due.DueState;
-import sternwright.service.Rule;
 
 /** The list of boats: found by words, berth, arrangement and what is due. */
 @Controller
@@ -50,15 +50,11 @@ public class BoatsPage {
             "due", Comparator.comparingInt(BoatRow::due).thenComparing(BY_NAME));
 
     private final OpenYard yard;
+    private final BoatsOfYard boats;
 
-    @Nullable
-    private volatile Known known;
-
-    /** An index and the works that can be asked for, good as long as the yard does not change. */
-    private record Known(String state, BoatIndex index, Map<String, String> works) {}
-
-    BoatsPage(OpenYard yard) {
+    BoatsPage(OpenYard yard, BoatsOfYard boats) {
         this.yard = yard;
+        this.boats = boats;
     }
 
     /**
@@ -118,8 +114,8 @@ public class BoatsPage {
             Asked asked,
             @RequestParam(name = Sorting.NAME, defaultValue = "") String sort,
             @RequestParam(name = Pager.NAME, defaultValue = "1") int number) {
-        Known now = known();
-        List<BoatRow> found = now.index().find(query(asked));
+        BoatIndex index = boats.index();
+        List<BoatRow> found = index.find(query(asked));
         boolean byWords = sort.isEmpty() && !text(asked.find()).isEmpty();
         Sorting sorting = Sorting.of(sort, "name", ORDERS.keySet());
         List<BoatRow> rows =
@@ -129,22 +125,9 @@ public class BoatsPage {
                 pager.cut(rows).stream().map(r -> line(page, r)).toList(),
                 pager,
                 sorting,
-                filters(page, asked, now),
+                filters(page, asked, index),
                 page.may(Role.MANAGER, Role.OFFICE));
         return page.show(Section.BOATS, "boats/list", view);
-    }
-
-    private Known known() {
-        String state = yard.state() + " " + yard.today();
-        Known now = known;
-        if (now == null || !now.state().equals(state)) {
-            Map<String, String> works = yard.dues().stream()
-                    .map(d -> d.rule())
-                    .collect(Collectors.toMap(Rule::id, Rule::work, (a, b) -> a));
-            now = new Known(state, BoatIndex.of(yard.files(), yard.dues()), works);
-            known = now;
-        }
-        return now;
     }
 
     private static BoatQuery query(Asked asked) {
@@ -199,13 +182,11 @@ public class BoatsPage {
         return page.say("boats.arrangement." + arrangement.name().toLowerCase(java.util.Locale.ROOT));
     }
 
-    private List<Field> filters(Page page, Asked asked, Known now) {
+    private List<Field> filters(Page page, Asked asked, BoatIndex index) {
         YardFiles files = yard.files();
-        List<Choice> works = now.works().entrySet().stream()
-                .map(w -> new Choice(w.getKey(), w.getValue()))
-                .sorted(Comparator.comparing(Choice::label))
-                .toList();
-        List<Choice> arrangements = now.index().arrangements().entrySet().stream()
+        List<Choice> works =
+                boats.works().stream().map(w -> new Choice(w.rule(), w.words())).toList();
+        List<Choice> arrangements = index.arrangements().entrySet().stream()
                 .map(a -> new Choice(
                         a.getKey().name(),
                         page.say("boats.choice.counted", arrangement(page, a.getKey()), a.getValue())))

@@ -6,7 +6,6 @@ import java.time.format.DateTimeParseException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.CacheControl;
 import org.springframework.http.HttpHeaders;
@@ -20,7 +19,7 @@ import org.springframework.web.util.UriComponentsBuilder;
 import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
-import sternwright.app.desk.campaign.DueTable;
+import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
@@ -31,7 +30,6 @@ import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Pager;
 import sternwright.app.web.page.Section;
-import sternwright.due.Due;
 
 /** One work on all boats whose part has come of age: as a list, a sheet and letters to the owners. */
 @Controller
@@ -42,9 +40,11 @@ public class CampaignPage {
     private static final int DAYS_TO_ANSWER = 28;
 
     private final OpenYard yard;
+    private final BoatsOfYard boats;
 
-    CampaignPage(OpenYard yard) {
+    CampaignPage(OpenYard yard, BoatsOfYard boats) {
         this.yard = yard;
+        this.boats = boats;
     }
 
     @GetMapping(PATH)
@@ -121,16 +121,12 @@ public class CampaignPage {
                     "Choose them on the page of campaigns.");
         }
         YardFiles files = yard.files();
-        return CampaignList.of(campaign, DueTable.of(files, yard.dues()), files, yard.today());
+        return CampaignList.of(campaign, yard.dues(), files, yard.today());
     }
 
     private List<Field> fields(Page page, Map<String, String> typed) {
-        Map<String, String> works = new TreeMap<>();
-        for (Due d : yard.dues()) {
-            works.putIfAbsent(d.rule().work(), d.rule().id());
-        }
-        List<Field.Choice> rules = works.entrySet().stream()
-                .map(e -> new Field.Choice(e.getValue(), e.getKey()))
+        List<Field.Choice> rules = boats.works().stream()
+                .map(w -> new Field.Choice(w.rule(), w.words()))
                 .toList();
         return List.of(
                 field(page, typed, "rule").of(rules),

@@ -1,18 +1,15 @@
 package sternwright.app.web.due;
 
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
-import java.util.TreeMap;
-import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.ModelAttribute;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.OfYard;
+import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.access.ForAll;
@@ -21,8 +18,6 @@ import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Pager;
 import sternwright.app.web.page.Section;
 import sternwright.app.web.page.Sorting;
-import sternwright.boat.Boat;
-import sternwright.due.Due;
 import sternwright.due.DueState;
 import sternwright.service.Half;
 import sternwright.service.Place;
@@ -32,19 +27,16 @@ import sternwright.service.Place;
 @ForAll
 public class DuePage {
     private static final int LINES = 50;
-    private static final String SOONEST = "on";
 
     private final OpenYard yard;
+    private final BoatsOfYard boats;
+    private final OfYard<DueOrders> orders;
 
-    /** The works that a list can be narrowed to: the same as long as the list is the same. */
-    @Nullable
-    private volatile Offered offered;
-
-    DuePage(OpenYard yard) {
+    DuePage(OpenYard yard, BoatsOfYard boats) {
         this.yard = yard;
+        this.boats = boats;
+        this.orders = new OfYard<>(yard, y -> new DueOrders(y.files(), y.dues()));
     }
-
-    private record Offered(List<Due> of, List<Field.Choice> rules) {}
 
     @GetMapping("/due")
     ModelAndView list(
@@ -53,56 +45,28 @@ public class DuePage {
             @RequestParam(name = Sorting.NAME, defaultValue = "") String sort,
             @RequestParam(name = Pager.NAME, defaultValue = "1") int number) {
         YardFiles files = yard.files();
-        List<Due> all = yard.dues();
-        Map<String, Comparator<Due>> orders = orders(files);
-        Sorting sorting = Sorting.of(sort, SOONEST, orders.keySet());
-        List<Due> found = all.stream().filter(asked.of(files.boats())).toList();
-        boolean asItCame = sorting.column().equals(SOONEST) && !sorting.down();
-        List<Due> sorted =
-                asItCame ? found : found.stream().sorted(sorting.order(orders)).toList();
-        Pager pager = new Pager(number, LINES, sorted.size());
+        DueOrders dues = orders.get();
+        Sorting sorting = Sorting.of(sort, DueOrders.SOONEST, dues.columns());
+        DueOrders.Found found = dues.find(asked, sorting);
+        Pager pager = new Pager(number, LINES, found.works().size());
         DueLines lines = new DueLines(page, files);
         DueView view = new DueView(
-                pager.cut(sorted).stream().map(lines::line).toList(),
+                pager.cut(found.works()).stream().map(lines::line).toList(),
                 pager,
                 sorting,
-                filters(page, files, asked, rules(all)),
+                filters(page, files, asked, rules()),
                 more(page, asked),
                 asked.place() != null && !asked.place().isEmpty()
                         || asked.half() != null && !asked.half().isEmpty()
                         || Boolean.TRUE.equals(asked.safety()),
-                found.stream().filter(d -> d.state() == DueState.OVERDUE).count());
+                found.overdue());
         return page.show(Section.DUE, "due/list", view);
     }
 
-    private static Map<String, Comparator<Due>> orders(YardFiles files) {
-        Function<Due, Boat> boat = d -> Objects.requireNonNull(files.boats().get(d.boatId()));
-        return Map.of(
-                SOONEST,
-                Comparator.comparing(Due::dueOn),
-                "work",
-                Comparator.comparing(d -> d.rule().work()),
-                "boat",
-                Comparator.comparing(d -> boat.apply(d).name()),
-                "berth",
-                Comparator.comparing(d -> boat.apply(d).berthId()),
-                "state",
-                Comparator.comparing(Due::state));
-    }
-
-    private List<Field.Choice> rules(List<Due> dues) {
-        Offered now = offered;
-        if (now == null || now.of() != dues) {
-            Map<String, String> works = new TreeMap<>();
-            dues.forEach(d -> works.putIfAbsent(d.rule().work(), d.rule().id()));
-            now = new Offered(
-                    dues,
-                    works.entrySet().stream()
-                            .map(e -> new Field.Choice(e.getValue(), e.getKey()))
-                            .toList());
-            offered = now;
-        }
-        return now.rules();
+    private List<Field.Choice> rules() {
+        return boats.works().stream()
+                .map(w -> new Field.Choice(w.rule(), w.words()))
+                .toList();
     }
 
     private static List<Field> filters(Page page, YardFiles files, DueAsked asked, List<Field.Choice> rules) {

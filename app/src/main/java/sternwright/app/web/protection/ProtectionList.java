@@ -5,10 +5,9 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
-import sternwright.app.desk.find.BoatIndex;
 import sternwright.app.desk.find.BoatQuery;
 import sternwright.app.desk.find.BoatRow;
-import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.web.access.ForAll;
 import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Page;
@@ -21,10 +20,10 @@ import sternwright.app.web.page.Section;
 public class ProtectionList {
     private static final int LINES = 100;
 
-    private final OpenYard yard;
+    private final BoatsOfYard boats;
 
-    ProtectionList(OpenYard yard) {
-        this.yard = yard;
+    ProtectionList(BoatsOfYard boats) {
+        this.boats = boats;
     }
 
     /**
@@ -46,7 +45,7 @@ public class ProtectionList {
             Page page,
             @RequestParam(name = "find", defaultValue = "") String find,
             @RequestParam(name = Pager.NAME, defaultValue = "1") int number) {
-        List<BoatRow> found = BoatIndex.of(yard.files(), yard.dues()).find(BoatQuery.of(find));
+        List<BoatRow> found = boats.index().find(BoatQuery.of(find));
         Pager pager = new Pager(number, LINES, found.size());
         Field field = Field.plain("find", page.say("protection.find"), find)
                 .as("search")

@@ -1,9 +1,9 @@
 package sternwright.app.web.today;
 
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.today.DayAtYard;
 import sternwright.app.desk.today.TodayAtYard;
@@ -17,32 +17,18 @@ import sternwright.app.web.page.Section;
 @ForAll
 public class TodayPage {
     private final OpenYard yard;
-
-    @Nullable
-    private volatile Known known;
-
-    /** The day as it was worked out, good as long as nothing in the yard changes. */
-    private record Known(String state, DayAtYard day) {}
+    private final OfYard<DayAtYard> day;
 
     TodayPage(OpenYard yard) {
         this.yard = yard;
+        this.day = new OfYard<>(
+                yard, y -> TodayAtYard.of(y.files(), SeasonFolder.read(y.shelf(""), y.today()), y.dues(), y.today()));
     }
 
     @GetMapping("/")
     ModelAndView show(Page page) {
-        TodaySheet.View view = TodaySheet.of(page, day(), yard.files().boats().size());
+        TodaySheet.View view =
+                TodaySheet.of(page, day.get(), yard.files().boats().size());
         return page.show(Section.TODAY, "today/today", view);
-    }
-
-    private DayAtYard day() {
-        String state = yard.state() + " " + yard.today();
-        Known now = known;
-        if (now == null || !now.state().equals(state)) {
-            DayAtYard day = TodayAtYard.of(
-                    yard.files(), SeasonFolder.read(yard.shelf(""), yard.today()), yard.dues(), yard.today());
-            now = new Known(state, day);
-            known = now;
-        }
-        return now.day();
     }
 }

@@ -6,10 +6,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Objects;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.proving.AgreedPlans;
 import sternwright.app.files.YardFiles;
@@ -22,7 +24,6 @@ import sternwright.app.web.page.Sorting;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
 import sternwright.due.DueState;
-import sternwright.visit.planned.AgreedWork;
 import sternwright.visit.planned.VisitAt;
 
 /** The boats that want a visit. */
@@ -32,29 +33,39 @@ public class VisitsPage {
     private static final int LINES = 50;
     private static final String FIRST = "safety";
 
-    private static final Map<String, Comparator<Line>> ORDERS = Map.of(
+    private static final Map<String, Comparator<Waiting>> ORDERS = Map.of(
             FIRST,
-            Comparator.comparingLong(Line::safety)
-                    .thenComparingLong(Line::overdue)
-                    .thenComparingLong(Line::due)
+            Comparator.comparingInt(Waiting::safety)
+                    .thenComparingInt(Waiting::overdue)
+                    .thenComparingInt(Waiting::due)
                     .reversed()
-                    .thenComparing(Line::boat),
+                    .thenComparing(Waiting::boat),
             "boat",
-            Comparator.comparing(l -> l.boat().toLowerCase(Locale.ROOT)),
+            Comparator.comparing(Waiting::letters),
             "berth",
-            Comparator.comparing(Line::berth),
+            Comparator.comparing(Waiting::berth),
             "overdue",
-            Comparator.comparingLong(Line::overdue).reversed(),
+            Comparator.comparingInt(Waiting::overdue).reversed(),
             "due",
-            Comparator.comparingLong(Line::due).reversed());
+            Comparator.comparingInt(Waiting::due).reversed());
 
-    private final OpenYard yard;
-    private final AgreedPlans plans;
+    private final OfYard<List<Waiting>> waiting;
 
     VisitsPage(OpenYard yard, AgreedPlans plans) {
-        this.yard = yard;
-        this.plans = plans;
+        waiting = new OfYard<>(yard, y -> waiting(y.files(), y.dues(), plans.next()));
     }
+
+    /** A boat that wants a visit, with what can be looked for in small letters, her name first. */
+    private record Waiting(
+            String id,
+            String boat,
+            String letters,
+            String owner,
+            String berth,
+            @Nullable VisitAt agreed,
+            int safety,
+            int overdue,
+            int due) {}
 
     /**
      * A boat with works to be done now.
@@ -69,7 +80,7 @@ public class VisitsPage {
      * @param due works due now, those of unknown history among them
      */
     public record Line(
-            String id, String boat, String owner, String berth, String agreed, long safety, long overdue, long due) {}
+            String id, String boat, String owner, String berth, String agreed, int safety, int overdue, int due) {}
 
     /**
      * What the page shows.
@@ -87,9 +98,9 @@ public class VisitsPage {
     }
 
     private static final class Counts {
-        private long safety;
-        private long overdue;
-        private long due;
+        private int safety;
+        private int overdue;
+        private int due;
 
         void add(Due d) {
             if (d.state() == DueState.OVERDUE) {
@@ -107,46 +118,63 @@ public class VisitsPage {
             @RequestParam(name = "find", defaultValue = "") String find,
             @RequestParam(name = Sorting.NAME, defaultValue = "") String sort,
             @RequestParam(name = Pager.NAME, defaultValue = "1") int number) {
-        YardFiles files = yard.files();
-        Map<String, Counts> counts = new HashMap<>();
-        for (Due d : yard.dues()) {
-            if (d.state() == DueState.OVERDUE || d.state() == DueState.DUE || d.state() == DueState.UNKNOWN) {
-                counts.computeIfAbsent(d.boatId(), id -> new Counts()).add(d);
-            }
-        }
-        plans.all().keySet().stream()
-                .filter(files.boats()::containsKey)
-                .filter(id -> !plans.of(id).isEmpty())
-                .forEach(id -> counts.computeIfAbsent(id, b -> new Counts()));
         String letters = find.strip().toLowerCase(Locale.ROOT);
         Sorting sorting = Sorting.of(sort, FIRST, ORDERS.keySet());
-        List<Line> all = counts.entrySet().stream()
-                .map(e -> line(page, files, Objects.requireNonNull(files.boats().get(e.getKey())), e.getValue()))
-                .filter(l ->
-                        (l.boat() + " " + l.owner()).toLowerCase(Locale.ROOT).contains(letters))
+        List<Waiting> all = waiting.get().stream()
+                .filter(w -> w.letters().contains(letters))
                 .sorted(sorting.order(ORDERS))
                 .toList();
         Pager pager = new Pager(number, LINES, all.size());
         Field field =
                 Field.plain("find", page.say("visits.find"), find).as("search").optional();
-        return page.show(Section.VISITS, "visits/list", new View(pager.cut(all), pager, sorting, field));
+        return page.show(Section.VISITS, "visits/list", new View(lines(page, pager.cut(all)), pager, sorting, field));
     }
 
-    private Line line(Page page, YardFiles files, Boat boat, Counts counts) {
-        String agreed = plans.of(boat.id()).stream()
-                .map(AgreedWork::at)
-                .min(VisitAt::compareTo)
-                .map(new PlanText(page)::at)
-                .orElse("");
+    private static List<Waiting> waiting(YardFiles files, List<Due> dues, Map<String, VisitAt> agreed) {
+        Map<String, Counts> counts = new HashMap<>();
+        for (Due d : dues) {
+            if (d.state() == DueState.OVERDUE || d.state() == DueState.DUE || d.state() == DueState.UNKNOWN) {
+                counts.computeIfAbsent(d.boatId(), id -> new Counts()).add(d);
+            }
+        }
+        agreed.keySet().stream()
+                .filter(files.boats()::containsKey)
+                .forEach(id -> counts.computeIfAbsent(id, b -> new Counts()));
+        return counts.entrySet().stream()
+                .map(e -> waiting(
+                        files,
+                        Objects.requireNonNull(files.boats().get(e.getKey())),
+                        agreed.get(e.getKey()),
+                        e.getValue()))
+                .toList();
+    }
+
+    private static Waiting waiting(YardFiles files, Boat boat, @Nullable VisitAt agreed, Counts counts) {
         var berth = files.berths().get(boat.berthId());
-        return new Line(
+        return new Waiting(
                 boat.id(),
                 boat.name(),
+                (boat.name() + " " + boat.owner().name()).toLowerCase(Locale.ROOT),
                 boat.owner().name(),
                 berth == null ? boat.berthId() : berth.name(),
                 agreed,
                 counts.safety,
                 counts.overdue,
                 counts.due);
+    }
+
+    private static List<Line> lines(Page page, List<Waiting> shown) {
+        PlanText text = new PlanText(page);
+        return shown.stream()
+                .map(w -> new Line(
+                        w.id(),
+                        w.boat(),
+                        w.owner(),
+                        w.berth(),
+                        w.agreed() == null ? "" : text.at(w.agreed()),
+                        w.safety(),
+                        w.overdue(),
+                        w.due()))
+                .toList();
     }
 }
