@@ -132,12 +132,12 @@ final class RunningDesk {
 
     /** A browser window that nobody has signed in to. */
     BrowserContext window(Screen screen) {
-        return browser.newContext(options(screen));
+        return window(options(screen));
     }
 
     /** A browser window that takes the yard's own certificate without having been told of its root. */
     BrowserContext trusting(Screen screen) {
-        return browser.newContext(options(screen).setIgnoreHTTPSErrors(true));
+        return window(options(screen).setIgnoreHTTPSErrors(true));
     }
 
     /** A browser window of a person; the session is made once for each role. */
@@ -151,7 +151,14 @@ final class RunningDesk {
                 signedIn.put(role, session);
             }
         }
-        return browser.newContext(options(screen).setStorageState(session));
+        return window(options(screen).setStorageState(session));
+    }
+
+    /** Waits long for everything: a busy machine is slow, not wrong. */
+    private BrowserContext window(Browser.NewContextOptions options) {
+        BrowserContext window = browser.newContext(options);
+        window.setDefaultTimeout(120_000);
+        return window;
     }
 
     void signIn(Page page, String name, String password) {

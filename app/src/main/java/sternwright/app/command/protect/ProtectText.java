@@ -67,7 +67,8 @@ public final class ProtectText {
 
     private void parts(List<PartLine> parts) {
         out.println();
-        out.println("Potentials in mV against " + electrode.words() + "; current from metal into water positive.");
+        out.println("Potentials with the anodes new, in mV against " + electrode.words()
+                + "; current from metal into water positive.");
         TextTable table = new TextTable(
                 "part", "metal", "close", "far", "current mA", "running", "limit", "how it stands", "running");
         for (PartLine p : parts) {

@@ -236,7 +236,8 @@ public final class PotentialScale {
     }
 
     private String words(List<PartLine> parts) {
-        StringBuilder s = new StringBuilder("Potentials at the berth against " + electrode.words() + ": ");
+        StringBuilder s = new StringBuilder("Potentials at the berth with the anodes new, against ");
+        s.append(electrode.words()).append(": ");
         for (PartLine p : parts) {
             s.append(p.body().name())
                     .append(' ')

@@ -50,7 +50,7 @@ public final class ProtectionDrawings {
     public static Drawing potentials(ProtectionReport report, ReferenceElectrode electrode) {
         return new Drawing(
                 "potentials",
-                "Potentials at the berth",
+                "Potentials at the berth, worked out with the anodes new",
                 PotentialScale.of(report, electrode),
                 PotentialScale.narrow(report, electrode),
                 List.of(
