@@ -84,7 +84,7 @@ public class SeasonRunsApi {
      * @param gap part of the cost not proved necessary, 0 to 1
      * @param events what has happened before it
      * @param course how cost and bound went
-     * @param refused why there is no plan
+     * @param refused why there is no plan; of a run that ended with one why boats are not safe against frost in it
      */
     public record Run(
             String id,

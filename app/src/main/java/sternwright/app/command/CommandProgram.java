@@ -158,10 +158,11 @@ public final class CommandProgram {
     private int told(Exception e, CommandLine at) {
         if (e instanceof BadInput bad) {
             bad.problems().stream().limit(LISTED).map(Problem::text).forEach(err::println);
-            int count = bad.problems().size();
-            if (count > LISTED) {
-                err.println("... and " + (count - LISTED) + " more.");
+            int listed = bad.problems().size();
+            if (listed > LISTED) {
+                err.println("... and " + (listed - LISTED) + " more.");
             }
+            int count = bad.count();
             boolean writes = at.getCommandSpec().userObject() instanceof Deed deed && deed.writes();
             err.println((count == 1 ? "One problem" : count + " problems") + (writes ? "; nothing was written." : "."));
             return ExitStatus.BAD_INPUT;

@@ -38,7 +38,6 @@ final class InventedPast {
     private static final List<String> PEOPLE = List.of("Ash", "Fen", "Rill", "Tarn");
     private static final double BIG_WORK_MINUTES = 200;
     private static final double HOURS_BETWEEN_VISITS = 190;
-    private static final double AGAINST_FROST_AT_LEAST = 0.97;
 
     private final Boat boat;
     private final Berth berth;
@@ -90,7 +89,8 @@ final class InventedPast {
             }
             if (random.nextDouble() < care.visits()) {
                 visit(day, autumnNext ? Half.LAY_UP : Half.RECOMMISSION);
-            } else if (autumnNext && random.nextDouble() < AGAINST_FROST_AT_LEAST) {
+            }
+            if (autumnNext) {
                 againstFrost(day);
             }
             if (boat.winter() == Winter.IN_USE || !autumnNext) {
@@ -131,6 +131,7 @@ final class InventedPast {
     private void againstFrost(LocalDate day) {
         String who = PEOPLE.get(random.nextInt(PEOPLE.size()));
         dues(day).stream()
+                .filter(d -> d.state() != DueState.REFUSED && !day.equals(d.lastDone()))
                 .filter(d -> d.rule().interval().occasion() == Occasion.EVERY_LAY_UP_BEFORE_FROST)
                 .forEach(d -> add(day, d.part(), d.rule().id(), Outcome.DONE, who, ""));
     }

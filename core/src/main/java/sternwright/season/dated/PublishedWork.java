@@ -20,6 +20,7 @@ import sternwright.service.Place;
  * @param dueOn the day it falls due
  * @param clause the clause that came first
  * @param minutes working minutes, access counted in, set-up not; at least 0
+ * @param price labour and supplies without tax, in the yard's currency
  * @param restsOn a print of all that the visits of the boat were planned from, and of these lines themselves
  */
 public record PublishedWork(
@@ -35,6 +36,7 @@ public record PublishedWork(
         LocalDate dueOn,
         ClauseKind clause,
         double minutes,
+        double price,
         String restsOn) {
     /**
      * The same work with the print of what it rests on.
@@ -44,6 +46,19 @@ public record PublishedWork(
      */
     public PublishedWork restsOn(String print) {
         return new PublishedWork(
-                boatId, from, to, place, lifts, visitMinutes, part, partName, ruleId, dueOn, clause, minutes, print);
+                boatId,
+                from,
+                to,
+                place,
+                lifts,
+                visitMinutes,
+                part,
+                partName,
+                ruleId,
+                dueOn,
+                clause,
+                minutes,
+                price,
+                print);
     }
 }

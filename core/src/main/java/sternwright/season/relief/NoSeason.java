@@ -10,7 +10,7 @@ import java.util.List;
  * @param fromQ quarter from which the first of them may begin
  * @param endQ quarter by which the last of them must end
  * @param proved whether an exact solver has proved that these visits clash; otherwise a search found no plan
- * @param reliefs what was tried, the cheapest that is enough first
+ * @param reliefs what was tried: what is enough first, of that what has a price by its price, turning boats away last
  */
 public record NoSeason(
         List<Integer> clash, String sentence, int fromQ, int endQ, boolean proved, List<Relief> reliefs) {
@@ -28,21 +28,34 @@ public record NoSeason(
      * @param firstWeek first week of the season in which it would be done, counted from 0; {@link #ALWAYS} if it is not a matter of weeks
      * @param lastWeek last week
      * @param enough whether the whole season can be planned with it
-     * @param points what it costs in the yard's points, 0 where the yard has no price for it
+     * @param points what it costs at most in the yard's points, 0 where the yard has no price for it
+     * @param visits visits that are not taken, empty if it is something else
      */
-    public record Relief(Kind kind, String sentence, int firstWeek, int lastWeek, boolean enough, long points) {
+    public record Relief(
+            Kind kind,
+            String sentence,
+            int firstWeek,
+            int lastWeek,
+            boolean enough,
+            long points,
+            List<Integer> visits) {
         /** Stands for a relief that is not tied to weeks. */
         public static final int ALWAYS = -1;
 
+        /** Copies the list. */
+        public Relief {
+            visits = List.copyOf(visits);
+        }
+
         static Relief always(Kind kind, String sentence, boolean enough) {
-            return new Relief(kind, sentence, ALWAYS, ALWAYS, enough, 0);
+            return new Relief(kind, sentence, ALWAYS, ALWAYS, enough, 0, List.of());
         }
 
         /** Kinds, in the order in which a yard would try them. */
         public enum Kind {
             /** More overtime in the weeks of the clash. */
             OVERTIME,
-            /** Later last dates. */
+            /** Later last dates, a longer season, boats given up sooner. */
             ANOTHER_WEEK,
             /** One more hoist, place or technician. */
             ONE_MORE,

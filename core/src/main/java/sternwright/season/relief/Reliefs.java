@@ -6,9 +6,14 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Set;
 import java.util.function.IntFunction;
+import java.util.function.IntToLongFunction;
 import java.util.function.Predicate;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import sternwright.season.Due;
 import sternwright.season.Operation;
+import sternwright.season.Promise;
 import sternwright.season.SeasonProblem;
 import sternwright.season.relief.NoSeason.Relief;
 
@@ -22,21 +27,27 @@ final class Reliefs {
 
     private final SeasonProblem problem;
     private final List<Integer> clash;
+    private final boolean frost;
     private final Predicate<SeasonProblem> planned;
 
-    Reliefs(SeasonProblem problem, List<Integer> clash, Predicate<SeasonProblem> planned) {
+    /** Of a season whose last dates were given, or, with {@code frost}, whose last dates are those of the frost. */
+    Reliefs(SeasonProblem problem, List<Integer> clash, boolean frost, Predicate<SeasonProblem> planned) {
         this.problem = problem;
         this.clash = clash;
+        this.frost = frost;
         this.planned = planned;
     }
 
     List<Relief> all() {
         List<Relief> reliefs = new ArrayList<>();
         reliefs.add(overtime());
-        reliefs.addAll(anotherWeek());
+        reliefs.addAll(frost ? List.of(givenUpSooner()) : anotherWeek());
         reliefs.addAll(oneMore());
         reliefs.add(turnAway());
-        reliefs.sort(Comparator.comparing((Relief r) -> !r.enough()).thenComparing(Relief::kind));
+        reliefs.sort(Comparator.comparing((Relief r) -> !r.enough())
+                .thenComparing(r -> r.kind() == Relief.Kind.TURN_AWAY)
+                .thenComparing(r -> r.points() > 0 ? r.points() : Long.MAX_VALUE)
+                .thenComparing(Relief::kind));
         return reliefs;
     }
 
@@ -67,46 +78,111 @@ final class Reliefs {
                 long points = (long) hands
                         * (lastWeek - firstWeek + 1)
                         * problem.weights().overtimePerHandWeek();
-                return new Relief(Relief.Kind.OVERTIME, hands(hands), firstWeek, lastWeek, true, points);
+                return new Relief(Relief.Kind.OVERTIME, hands(hands), firstWeek, lastWeek, true, points, List.of());
             }
         }
-        return new Relief(Relief.Kind.OVERTIME, hands(MOST_EXTRA_HANDS), firstWeek, lastWeek, false, 0);
+        return new Relief(Relief.Kind.OVERTIME, hands(MOST_EXTRA_HANDS), firstWeek, lastWeek, false, 0, List.of());
     }
 
     private static String hands(int hands) {
         return (hands == 1 ? "one more extra hand" : hands + " more extra hands") + " on overtime or hired";
     }
 
-    private static String weeks(int weeks) {
+    private String weeks(int quarters) {
+        int weeks = quarters / problem.yard().axis().quartersPerWeek();
         return weeks == 1 ? "a week" : weeks + " weeks";
     }
 
     /** Dates that were given for certain, later; and a season that runs longer. */
     private List<Relief> anotherWeek() {
-        int week = problem.yard().axis().quartersPerWeek();
         int end = problem.yard().axis().quarters();
         List<Relief> reliefs = new ArrayList<>();
-        if (problem.operations().stream().anyMatch(o -> inClash(o) && o.latestEndQ() < end)) {
+        if (problem.operations().stream().anyMatch(this::hasLastDate)) {
             reliefs.add(first(
-                    w -> problem.operations(problem.operations().stream()
-                            .map(o ->
-                                    inClash(o) ? o.within(o.earliestQ(), Math.min(end, o.latestEndQ() + w * week)) : o)
-                            .toList()),
-                    w -> "the last dates of these visits " + weeks(w) + " later"));
+                    w -> moved(o -> hasLastDate(o) ? o.within(o.earliestQ(), Math.min(end, o.latestEndQ() + w)) : o),
+                    w -> "the last dates of these visits " + weeks(w) + " later",
+                    this::priceOfLater));
         }
         if (problem.operations().stream().anyMatch(o -> inClash(o) && o.latestEndQ() == end)) {
-            reliefs.add(first(w -> WithOneMore.weeks(problem, w), w -> "a season that runs " + weeks(w) + " longer"));
+            int week = problem.yard().axis().quartersPerWeek();
+            reliefs.add(first(
+                    w -> WithOneMore.weeks(problem, w / week),
+                    w -> "a season that runs " + weeks(w) + " longer",
+                    w -> 0));
         }
         return reliefs;
     }
 
-    private Relief first(IntFunction<SeasonProblem> later, IntFunction<String> words) {
-        for (int weeks = 1; weeks <= MOST_WEEKS; weeks++) {
-            if (planned.test(later.apply(weeks))) {
-                return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(weeks), true);
+    /** What protects from frost, begun sooner: that is what owners can be asked for; the frost cannot. */
+    private Relief givenUpSooner() {
+        int soonest = problem.operations().stream()
+                .filter(o -> !nailed(o))
+                .mapToInt(Operation::earliestQ)
+                .min()
+                .orElse(0);
+        return first(
+                w -> moved(o -> inClash(o) && !nailed(o)
+                        ? o.within(Math.min(o.earliestQ(), Math.max(soonest, o.earliestQ() - w)), o.latestEndQ())
+                        : o),
+                w -> "these boats given up " + weeks(w) + " sooner",
+                w -> 0);
+    }
+
+    private SeasonProblem moved(UnaryOperator<Operation> way) {
+        return problem.operations(problem.operations().stream().map(way).toList());
+    }
+
+    private boolean hasLastDate(Operation o) {
+        return inClash(o)
+                && !nailed(o)
+                && o.latestEndQ() < problem.yard().axis().quarters();
+    }
+
+    /** Work that has begun, and what was promised to the hour. */
+    private static boolean nailed(Operation o) {
+        return o.earliestQ() + o.lengthQ() == o.latestEndQ();
+    }
+
+    /** What it costs at most that given dates are so much later: promises moved, and work late. */
+    private long priceOfLater(int quarters) {
+        long points = 0;
+        for (int i = 0; i < problem.operations().size(); i++) {
+            Operation o = problem.operations().get(i);
+            if (hasLastDate(o)) {
+                int operation = i;
+                points += o.due().kind() == Due.Kind.WANTED
+                        ? (long) quarters * o.due().latePerQ()
+                        : 0;
+                points += problem.promises().stream()
+                        .filter(p -> p.operation() == operation && !p.free())
+                        .mapToLong(p ->
+                                moved(p) + (long) quarters * problem.weights().promisePerQ())
+                        .sum();
             }
         }
-        return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(MOST_WEEKS), false);
+        return points;
+    }
+
+    private long moved(Promise promise) {
+        return promise.movedCost() == Promise.USUAL ? problem.weights().promiseMoved() : promise.movedCost();
+    }
+
+    /** The fewest weeks that are enough; all three functions are given quarters. */
+    private Relief first(IntFunction<SeasonProblem> with, IntFunction<String> words, IntToLongFunction price) {
+        int week = problem.yard().axis().quartersPerWeek();
+        for (int weeks = 1; weeks <= MOST_WEEKS; weeks++) {
+            if (planned.test(with.apply(weeks * week))) {
+                return new Relief(
+                        Relief.Kind.ANOTHER_WEEK,
+                        words.apply(weeks * week),
+                        Relief.ALWAYS,
+                        Relief.ALWAYS,
+                        true,
+                        price.applyAsLong(weeks * week),
+                        List.of());
+            }
+        }
+        return Relief.always(Relief.Kind.ANOTHER_WEEK, words.apply(MOST_WEEKS * week), false);
     }
 
     /** Of each thing the fewest more that are enough; if the most are not, fewer are not asked. */
@@ -139,15 +215,24 @@ final class Reliefs {
                 IntStream.range(0, problem.visits().size()).boxed().toList());
         List<Integer> bySize =
                 clash.stream().sorted(Comparator.comparingInt(this::work)).toList();
-        List<String> boats = new ArrayList<>();
+        List<Integer> away = new ArrayList<>();
         for (int visit : bySize) {
             keep.remove(visit);
-            boats.add(problem.visits().get(visit).boat());
+            away.add(visit);
             if (planned.test(PartOfSeason.of(problem, keep))) {
-                return Relief.always(Relief.Kind.TURN_AWAY, "not taking " + String.join(", ", boats), true);
+                return away(away, true);
             }
         }
-        return Relief.always(Relief.Kind.TURN_AWAY, "not taking " + String.join(", ", boats), false);
+        return away(away, false);
+    }
+
+    private Relief away(List<Integer> visits, boolean enough) {
+        String boats = visits.stream()
+                .map(v -> problem.visits().get(v).boat())
+                .distinct()
+                .collect(Collectors.joining(", "));
+        return new Relief(
+                Relief.Kind.TURN_AWAY, "not taking " + boats, Relief.ALWAYS, Relief.ALWAYS, enough, 0, visits);
     }
 
     private int work(int visit) {

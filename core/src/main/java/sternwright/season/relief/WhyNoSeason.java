@@ -37,10 +37,15 @@ public final class WhyNoSeason {
      * @param proofSeconds time the exact solver may take for each question it is asked; 0 asks it nothing
      */
     public static NoSeason of(SeasonProblem problem, List<Integer> without, long seed, double proofSeconds) {
+        return of(problem, without, false, seed, proofSeconds);
+    }
+
+    /** The same; with {@code frost} the last dates are those of the frost, which nobody can put off. */
+    static NoSeason of(SeasonProblem problem, List<Integer> without, boolean frost, long seed, double proofSeconds) {
         WhyNoSeason why = new WhyNoSeason(problem, seed, proofSeconds);
         List<Integer> clash = why.clash(without);
         boolean proved = why.proved(clash);
-        List<NoSeason.Relief> reliefs = new Reliefs(problem, clash, why::planned).all();
+        List<NoSeason.Relief> reliefs = new Reliefs(problem, clash, frost, why::planned).all();
         int from = clash.stream().mapToInt(v -> why.window(v)[0]).min().orElse(0);
         int end = clash.stream().mapToInt(v -> why.window(v)[1]).max().orElse(1);
         return new NoSeason(clash, why.sentence(clash), from, end, proved, reliefs);

@@ -27,7 +27,9 @@ public final class WhyUnsafe {
     public static Optional<NoSeason> of(SeasonProblem problem, long seed, double proofSeconds) {
         SeasonProblem safe = safe(problem);
         List<Integer> without = FirstPlan.fill(new Timetable(SeasonArrays.of(safe), 0), seed);
-        return without.isEmpty() ? Optional.empty() : Optional.of(WhyNoSeason.of(safe, without, seed, proofSeconds));
+        return without.isEmpty()
+                ? Optional.empty()
+                : Optional.of(WhyNoSeason.of(safe, without, true, seed, proofSeconds));
     }
 
     private static SeasonProblem safe(SeasonProblem problem) {

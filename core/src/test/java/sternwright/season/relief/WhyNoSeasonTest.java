@@ -7,9 +7,11 @@ import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import sternwright.season.Operation;
 import sternwright.season.PlaceClass;
+import sternwright.season.Promise;
 import sternwright.season.SeasonPlan;
 import sternwright.season.SeasonProblem;
 import sternwright.season.planner.Progress;
@@ -51,6 +53,59 @@ class WhyNoSeasonTest {
         NoSeason.Relief first = why.reliefs().get(0);
         assertTrue(first.enough(), why.reliefs().toString());
         assertTrue(why.reliefs().stream().anyMatch(r -> r.kind() == NoSeason.Relief.Kind.TURN_AWAY && r.enough()));
+    }
+
+    @Test
+    void whatIsEnoughComesFirstThePricedByPriceAndTurningAwayLast() {
+        SeasonProblem season = crowded();
+        List<NoSeason.Relief> enough = WhyNoSeason.of(season, refused(season).operations(), 1, 20).reliefs().stream()
+                .takeWhile(NoSeason.Relief::enough)
+                .toList();
+        assertEquals(
+                NoSeason.Relief.Kind.TURN_AWAY, enough.get(enough.size() - 1).kind());
+        List<Long> priced =
+                enough.stream().map(NoSeason.Relief::points).filter(p -> p > 0).toList();
+        assertEquals(priced.stream().sorted().toList(), priced);
+        NoSeason.Relief away = enough.get(enough.size() - 1);
+        away.visits()
+                .forEach(v -> assertTrue(
+                        away.sentence().contains(season.visits().get(v).boat())));
+    }
+
+    /** Every launch is promised for the same two quarters, more than the hoists can; a week later they may. */
+    @Test
+    void anotherWeekCostsThePromisesItMoves() {
+        SeasonProblem free = RandomSeason.of(6, 10, 5);
+        List<Integer> plan = SeasonPlanner.plan(
+                        free, Budget.iterations(50), 1, SeasonPlanner.BoundPace.NONE, Progress.SILENT)
+                .plan()
+                .startQ();
+        int first = IntStream.range(0, plan.size())
+                .filter(i -> free.operations().get(i).name().equals("launch"))
+                .map(plan::get)
+                .min()
+                .orElseThrow();
+        List<Operation> operations = new ArrayList<>();
+        List<Promise> promises = new ArrayList<>();
+        for (Operation o : free.operations()) {
+            boolean launch = o.name().equals("launch");
+            if (launch) {
+                promises.add(new Promise(operations.size(), first));
+            }
+            operations.add(launch ? o.within(o.earliestQ(), first + o.lengthQ()) : o);
+        }
+        SeasonProblem season = free.operations(operations).promising(promises);
+        NoSeason why = WhyNoSeason.of(season, refused(season).operations(), 1, 20);
+        NoSeason.Relief later = why.reliefs().stream()
+                .filter(r -> r.sentence().startsWith("the last dates"))
+                .findFirst()
+                .orElseThrow();
+        System.err.println(why);
+        assertTrue(
+                !later.enough()
+                        || later.points()
+                                >= (long) why.clash().size() * season.weights().promiseMoved(),
+                later.toString());
     }
 
     @Test

@@ -5,6 +5,7 @@ import java.nio.file.Path;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.jspecify.annotations.Nullable;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -12,7 +13,9 @@ import sternwright.app.command.entry.Deed;
 import sternwright.app.command.entry.ExitStatus;
 import sternwright.app.command.text.Csv;
 import sternwright.app.command.text.Json;
+import sternwright.app.desk.season.Clash;
 import sternwright.app.desk.season.EventWords;
+import sternwright.app.desk.season.NoSuchSeason;
 import sternwright.app.desk.season.PlanSeason;
 import sternwright.app.desk.season.PlannedSeason;
 import sternwright.app.desk.season.PublishSeason;
@@ -140,6 +143,12 @@ public final class SeasonCommand extends Deed {
             write(planned, events, today);
             out().flush();
             err().flush();
+        } catch (NoSuchSeason none) {
+            if (program().json()) {
+                Json.print(Map.of("noSeason", none.clash()), out());
+                out().flush();
+            }
+            throw none;
         } finally {
             progress.finished(hook);
         }
@@ -148,13 +157,18 @@ public final class SeasonCommand extends Deed {
 
     private void show(PlannedSeason planned) {
         if (program().json()) {
-            Json.print(SeasonView.of(planned), out());
+            Json.print(
+                    SeasonView.of(planned)
+                            .unsafe(planned.whyUnsafe(seed, PROOF_SECONDS).orElse(null)),
+                    out());
         } else if (csv) {
             Csv.print(SeasonLine.all(planned.dated()), out());
         } else {
             SeasonText text =
                     new SeasonText(out(), planned, Figures.of(program().reader()));
-            text.print(list, planned.whyUnsafe(seed, PROOF_SECONDS));
+            text.print(
+                    list,
+                    planned.whyUnsafe(seed, PROOF_SECONDS).map(Clash::sentences).orElse(List.of()));
             if (oneMore) {
                 text.oneMore(planned.oneMore(1, System::nanoTime));
             }

@@ -1,73 +1,102 @@
 package sternwright.app.desk.season;
 
-import java.util.ArrayList;
+import java.time.LocalDate;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
+import java.util.Set;
 import java.util.stream.Collectors;
-import sternwright.app.files.problem.BadInput;
-import sternwright.app.files.problem.Problem;
+import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.paper.Figures;
+import sternwright.season.SeasonProblem;
 import sternwright.season.dated.make.SeasonOfYard;
 import sternwright.season.relief.NoSeason;
 
 /** Says that there is no season, which demands clash and what would help; never a silent late boat. */
 final class ClashWords {
-    private ClashWords() {}
+    private final NoSeason none;
+    private final SeasonOfYard season;
 
-    static BadInput of(NoSeason none, SeasonOfYard season) {
-        List<Problem> problems = new ArrayList<>();
-        problems.add(said("no plan keeps every demand: " + clash(none, season), advice(none, season)));
-        enough(none).forEach(relief -> problems.add(said("this is enough: " + words(relief, season), "")));
-        return new BadInput(problems);
+    private ClashWords(NoSeason none, SeasonOfYard season) {
+        this.none = none;
+        this.season = season;
     }
 
-    /** The same for boats that cannot all be safe against frost in time, as sentences. */
-    static List<String> unsafe(NoSeason none, SeasonOfYard season) {
-        List<String> lines = new ArrayList<>();
-        lines.add("Safe in time: " + clash(none, season) + ". " + advice(none, season));
-        enough(none).forEach(relief -> lines.add("This is enough: " + words(relief, season) + "."));
-        return lines;
+    static Clash of(NoSeason none, SeasonOfYard season) {
+        return new ClashWords(none, season).clash();
     }
 
-    private static List<NoSeason.Relief> enough(NoSeason none) {
-        return none.reliefs().stream().filter(NoSeason.Relief::enough).toList();
+    private Clash clash() {
+        LocalDate from = season.time().date(none.fromQ());
+        LocalDate until = season.time().date(none.endQ() - 1);
+        List<Clash.Relief> reliefs = none.reliefs().stream().map(this::relief).toList();
+        String proof = !none.proved()
+                ? ". Found by search, not proved"
+                : none.clash().size() == 1 ? ". Proved" : ". Proved: without any one of them the others can";
+        return new Clash(
+                none.sentence() + ", " + from + " to " + until + proof,
+                none.clash().stream()
+                        .map(v -> season.problem().visits().get(v).boat())
+                        .distinct()
+                        .toList(),
+                from,
+                until,
+                none.proved(),
+                advice(reliefs),
+                reliefs);
     }
 
-    private static String clash(NoSeason none, SeasonOfYard season) {
-        return none.sentence() + ", " + season.time().date(none.fromQ()) + " to "
-                + season.time().date(none.endQ() - 1)
-                + (none.proved()
-                        ? none.clash().size() == 1 ? ". Proved" : ". Proved: without any one of them the others can"
-                        : ". Found by search, not proved");
-    }
-
-    private static String advice(NoSeason none, SeasonOfYard season) {
-        int enough = enough(none).size();
+    private static String advice(List<Clash.Relief> reliefs) {
+        long enough = reliefs.stream().filter(Clash.Relief::enough).count();
         return enough == 0
-                ? "None of what was tried is enough alone: " + tried(none, season) + "."
+                ? "None of what was tried is enough alone: "
+                        + reliefs.stream().map(Clash.Relief::words).collect(Collectors.joining("; ")) + "."
                 : enough == 1 ? "The following is enough." : "Any one of the following is enough.";
     }
 
-    private static Problem said(String found, String advice) {
-        return new Problem("season", 0, "", found, "", advice);
+    private Clash.Relief relief(NoSeason.Relief relief) {
+        boolean inWeeks = relief.firstWeek() >= 0;
+        LocalDate from = inWeeks ? season.time().weekFrom(relief.firstWeek()) : null;
+        LocalDate until = inWeeks ? season.time().weekTo(relief.lastWeek()) : null;
+        Double costs = relief.points() > 0 ? (Double) (relief.points() * season.pointValue()) : null;
+        double works = works(relief);
+        Double lost = works > 0 ? (Double) works : null;
+        String weeks = inWeeks ? " from " + from + " to " + until : "";
+        return new Clash.Relief(
+                relief.sentence(),
+                relief.enough(),
+                from,
+                until,
+                costs,
+                lost,
+                relief.sentence() + weeks + (relief.enough() ? price(costs, lost) : ""));
     }
 
-    private static String tried(NoSeason none, SeasonOfYard season) {
-        return none.reliefs().stream().map(r -> words(r, season)).collect(Collectors.joining("; "));
+    private String price(@Nullable Double costs, @Nullable Double lost) {
+        if (costs != null) {
+            return ", at most " + money(costs);
+        }
+        return lost != null
+                ? ", work of " + money(lost) + " without tax is then not done"
+                : " (the yard's files have no price for it)";
     }
 
-    private static String words(NoSeason.Relief relief, SeasonOfYard season) {
-        String weeks = relief.firstWeek() < 0
-                ? ""
-                : " from " + season.time().weekFrom(relief.firstWeek()) + " to "
-                        + season.time().weekTo(relief.lastWeek());
-        double price = relief.points() * season.pointValue();
-        return relief.sentence()
-                + weeks
-                + (price > 0
-                        ? ", at most "
-                                + Figures.of(Locale.getDefault())
-                                        .about(price, season.request().yard().currency())
-                        : "");
+    private String money(double amount) {
+        return Figures.of(Locale.getDefault())
+                .about(amount, season.request().yard().currency());
+    }
+
+    /** The works that are not done where boats are not taken. */
+    private double works(NoSeason.Relief relief) {
+        SeasonProblem problem = season.problem();
+        Set<Integer> away = new HashSet<>(relief.visits());
+        return IntStream.range(0, season.meanings().size())
+                .filter(i -> away.contains(
+                        problem.halves().get(problem.operations().get(i).half()).visit()))
+                .boxed()
+                .flatMap(i -> season.meanings().get(i).works().stream())
+                .mapToDouble(w -> w.price().toDouble())
+                .sum();
     }
 }

@@ -294,7 +294,8 @@ public final class PlanSeason {
 
     private BadInput clash(SeasonProblem problem, List<Integer> without, SeasonOfYard season) {
         onlooker.says("There is no room for everything; looking for what clashes and what would help ...");
-        return ClashWords.of(WhyNoSeason.of(problem, without, ask.seed(), PROOF_SECONDS), season);
+        return new NoSuchSeason(
+                ClashWords.of(WhyNoSeason.of(problem, without, ask.seed(), PROOF_SECONDS), season.with(problem)));
     }
 
     private PlannedSeason onFrom(SeasonOfYard season, List<Published> published) {

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import sternwright.app.files.YardFiles;
+import sternwright.app.files.problem.Problem;
 import sternwright.season.SeasonPlan;
 import sternwright.season.dated.Published;
 import sternwright.season.dated.PublishedWork;
@@ -66,14 +67,17 @@ public record PlannedSeason(
      *
      * @param seed seed of all random draws
      * @param proofSeconds time for each proof
-     * @return sentences; empty if every boat is safe, or a longer search may still make it so
+     * @return the clash; empty if every boat is safe, or a longer search may still make it so
      */
-    public List<String> whyUnsafe(long seed, double proofSeconds) {
+    public Optional<Clash> whyUnsafe(long seed, double proofSeconds) {
         return plan.cost().frost() == 0
-                ? List.of()
-                : WhyUnsafe.of(season.problem(), seed, proofSeconds)
-                        .map(none -> ClashWords.unsafe(none, season))
-                        .orElse(List.of());
+                ? Optional.empty()
+                : WhyUnsafe.of(season.problem(), seed, proofSeconds).map(none -> ClashWords.of(none, season));
+    }
+
+    /** The same as problems to be listed; empty if there is nothing to say. */
+    public List<Problem> unsafe(long seed, double proofSeconds) {
+        return whyUnsafe(seed, proofSeconds).map(NoSuchSeason::told).orElse(List.of());
     }
 
     /** The day on which the visits of this plan were planned. */

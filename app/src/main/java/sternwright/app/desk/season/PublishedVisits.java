@@ -19,7 +19,8 @@ import sternwright.visit.planned.PlannedWork;
 
 /**
  * The visits of the published season as they were written down with it, so that they need not be planned again. What the season does
- * not use is not written: a visit read from here has no prices, supplies and reasons.
+ * not use is not written: a visit read from here has no supplies and reasons, and no price but those of its
+ * works.
  */
 final class PublishedVisits {
     private final Map<String, List<PublishedWork>> byBoat;
@@ -92,6 +93,7 @@ final class PublishedVisits {
                 w.dueOn(),
                 w.clause(),
                 w.minutes(),
+                w.price().toDouble(),
                 "");
     }
 
@@ -136,7 +138,7 @@ final class PublishedVisits {
                         w.minutes(),
                         none,
                         List.of(),
-                        none));
+                        Money.of(w.price(), none.currency())));
     }
 
     private Optional<RuleInForce> inForce(Boat boat, PublishedWork w) {

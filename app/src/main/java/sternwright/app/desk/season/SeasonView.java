@@ -2,6 +2,7 @@ package sternwright.app.desk.season;
 
 import java.time.LocalDate;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 import sternwright.season.dated.answer.Binding;
 import sternwright.season.dated.answer.CostSplit;
 import sternwright.season.dated.answer.DatedSeason;
@@ -24,6 +25,8 @@ import sternwright.season.dated.answer.MovedDate;
  * @param operations every operation in order of time
  * @param weeks first day of each week
  * @param loads how full everything is, by week
+ * @param unsafe where boats are not safe against frost in time: which of them clash and what would be enough; null if all are safe, if a
+ *     longer search may make them so, or if nobody has looked
  */
 public record SeasonView(
         LocalDate from,
@@ -38,7 +41,8 @@ public record SeasonView(
         List<String> remarks,
         List<SeasonLine> operations,
         List<LocalDate> weeks,
-        List<Load> loads) {
+        List<Load> loads,
+        @Nullable Clash unsafe) {
     /** Copies the lists. */
     public SeasonView {
         binds = List.copyOf(binds);
@@ -76,6 +80,13 @@ public record SeasonView(
                 remarks,
                 SeasonLine.all(d),
                 d.weeks(),
-                d.loads());
+                d.loads(),
+                null);
+    }
+
+    /** The same view with the reason why boats are not safe. */
+    public SeasonView unsafe(@Nullable Clash why) {
+        return new SeasonView(
+                from, to, currency, cost, bound, gap, how, binds, moved, remarks, operations, weeks, loads, why);
     }
 }

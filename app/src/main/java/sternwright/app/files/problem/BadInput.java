@@ -40,4 +40,13 @@ public class BadInput extends RuntimeException {
     public final List<Problem> problems() {
         return problems;
     }
+
+    /**
+     * How many things are wrong; what would help is told beside them and is none.
+     *
+     * @return at least 1
+     */
+    public int count() {
+        return problems.size();
+    }
 }

@@ -38,6 +38,8 @@ public final class SeasonVisitsSheet {
             "clause", Shapes.oneOf(ClauseKind.class), PublishedWork::clause, "the clause that came first");
     private static final Field<PublishedWork, Double> MINUTES =
             Field.required("minutes", Numbers.notNegative(), PublishedWork::minutes, "working minutes");
+    private static final Field<PublishedWork, Double> PRICE = Field.required(
+            "price", Numbers.any(), PublishedWork::price, "labour and supplies without tax, in the yard's currency");
     private static final Field<PublishedWork, String> RESTS_ON = Field.required(
             "rests-on",
             Shapes.text(),
@@ -62,6 +64,7 @@ public final class SeasonVisitsSheet {
                     v.get(DUE),
                     v.get(CLAUSE),
                     v.get(MINUTES),
+                    v.get(PRICE),
                     v.get(RESTS_ON)),
             BOAT,
             FROM,
@@ -76,6 +79,7 @@ public final class SeasonVisitsSheet {
             DUE,
             CLAUSE,
             MINUTES,
+            PRICE,
             RESTS_ON));
 
     private SeasonVisitsSheet() {}

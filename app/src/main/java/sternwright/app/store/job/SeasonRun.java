@@ -22,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * @param bound no plan can cost less, null if not known yet
  * @param plan the best plan kept so far, columns of {@code season.csv}; null if there is none yet
  * @param course how cost and bound went, as the desk writes it; null before the first plan
- * @param refused why there is no plan, as the desk writes it; null unless refused
+ * @param refused why there is no plan, or why boats are not safe in it, as the desk writes it; null for neither
  */
 public record SeasonRun(
         String id,

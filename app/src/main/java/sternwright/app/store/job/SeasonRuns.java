@@ -171,7 +171,7 @@ public final class SeasonRuns {
      * @param node the program
      * @param state how it ended
      * @param says the last word
-     * @param refused why there is no plan, as the desk writes it; null unless refused
+     * @param refused why there is no plan, or why boats are not safe in it, as the desk writes it; null for neither
      */
     public void end(String id, String node, SeasonRun.State state, String says, @Nullable String refused) {
         write.sql("update season_run set state = ?, says = ?, ended_at = ?, refused = ?"

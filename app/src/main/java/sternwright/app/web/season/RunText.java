@@ -93,7 +93,8 @@ final class RunText {
                 figures(run, ask),
                 drawing(course, run.spentS(), ask.seconds()),
                 points(course),
-                SeasonJobs.refused(run),
+                run.state() == SeasonRun.State.REFUSED ? SeasonJobs.refused(run) : List.of(),
+                run.state() == SeasonRun.State.REFUSED ? List.of() : SeasonJobs.refused(run),
                 run.state() == SeasonRun.State.FAILED ? run.says() : "",
                 plan);
     }

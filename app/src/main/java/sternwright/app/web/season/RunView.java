@@ -19,6 +19,7 @@ import sternwright.app.web.page.State;
  * @param course how they went, as a drawing; empty before the first plan
  * @param points the same as a table
  * @param refused why there is no plan
+ * @param unsafe why boats are not safe against frost in time in the plan there is
  * @param fault a fault of the program, empty if there is none
  * @param plan the plan it ended with
  */
@@ -34,6 +35,7 @@ public record RunView(
         String course,
         List<Point> points,
         List<Problem> refused,
+        List<Problem> unsafe,
         String fault,
         Optional<Plan> plan) {
     /** Copies the lists. */
@@ -42,6 +44,7 @@ public record RunView(
         figures = List.copyOf(figures);
         points = List.copyOf(points);
         refused = List.copyOf(refused);
+        unsafe = List.copyOf(unsafe);
     }
 
     /**

@@ -86,7 +86,8 @@ class VisitsForSeasonTest {
                         + v.minutes() + " "
                         + v.works().stream()
                                 .map(w -> w.part() + " " + w.words() + " "
-                                        + w.inForce().rule().id() + " " + w.minutes() + " " + w.dueOn() + " "
+                                        + w.inForce().rule().id() + " " + w.minutes() + " " + w.price() + " "
+                                        + w.dueOn() + " "
                                         + w.clause())
                                 .toList())
                 .toList();

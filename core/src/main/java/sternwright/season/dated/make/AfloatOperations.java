@@ -61,7 +61,7 @@ final class AfloatOperations {
         Optional<LocalDate> wanted = part == Winterings.Part.SPRING
                 ? make.request.date(boat.boat().id(), OwnerDate.Kind.AFLOAT_BY)
                 : Optional.empty();
-        LocalDate by = wanted.orElse(visit.to());
+        LocalDate by = wanted.orElse(make.lastDay(visit));
         Due due = frost != null ? make.frost(frost) : make.by(by);
         String words = frost != null
                 ? "first frost at " + boat.berth().name() + " on " + frost

@@ -16,6 +16,7 @@ import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.SeasonRequest;
 import sternwright.season.dated.Step;
 import sternwright.season.dated.WorkingTime;
+import sternwright.visit.planned.PlannedVisit;
 import sternwright.visit.planned.PlannedWork;
 import sternwright.yard.resource.StayTimes;
 
@@ -152,6 +153,15 @@ final class OperationMaker {
 
     Due frost(LocalDate frost) {
         return new Due(Due.Kind.FROST, time.quarterFrom(frost), points.frost(), 0);
+    }
+
+    /**
+     * The day by which a visit should be over. One that can begin with the season has as many working days as a short stay: what was
+     * overdue that day is in many visits at once, and no yard does all of them in what is left of the month.
+     */
+    LocalDate lastDay(PlannedVisit visit) {
+        LocalDate soonest = time.date(times().shortStayDays() * WorkingTime.QUARTERS_PER_DAY);
+        return quarterFrom(visit.from()) == 0 && visit.to().isBefore(soonest) ? soonest : visit.to();
     }
 
     Due by(LocalDate date) {

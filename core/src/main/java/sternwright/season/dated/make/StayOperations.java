@@ -106,8 +106,8 @@ final class StayOperations {
                 .date(boat.id(), OwnerDate.Kind.OUT_FROM)
                 .map(out -> make.time.date(make.quarterFrom(out) + make.times().shortStayDays() * QUARTERS_PER_DAY))
                 .map(soon -> soon.isBefore(end) ? soon : end)
-                .filter(visit.to()::isBefore)
-                .orElse(visit.to());
+                .filter(make.lastDay(visit)::isBefore)
+                .orElse(make.lastDay(visit));
     }
 
     /** Out for the winter by the end of lay-up, or at once where something is wrong with her. */
@@ -223,8 +223,8 @@ final class StayOperations {
         List<Integer> works = works(visit, half, Step.WORK, from, null);
         List<Integer> dry = works.stream().filter(this::ashore).toList();
         List<Integer> wet = works.stream().filter(w -> !ashore(w)).toList();
-        int launch =
-                make.hoist(boat, draft(half, Step.LAUNCH, 1, from, make.by(visit.to()), "due by " + visit.to()), way());
+        LocalDate by = make.lastDay(visit);
+        int launch = make.hoist(boat, draft(half, Step.LAUNCH, 1, from, make.by(by), "due by " + by), way());
         return ashoreOnly(at, out, dry, wet, launch);
     }
 

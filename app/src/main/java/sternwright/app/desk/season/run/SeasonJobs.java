@@ -44,6 +44,9 @@ public final class SeasonJobs implements AutoCloseable {
     private static final Instant AT_ONCE = Instant.EPOCH;
 
     private static final Logger LOG = LoggerFactory.getLogger(SeasonJobs.class);
+    /** Whoever asked for the run waits for its end: a proof is tried, not insisted on. */
+    private static final double PROOF_SECONDS = 0.2;
+
     private static final JsonMapper JSON = JsonMapper.builder().build();
 
     private final Store store;
@@ -211,10 +214,10 @@ public final class SeasonJobs implements AutoCloseable {
     }
 
     /**
-     * Why a run was refused.
+     * Why a run was refused, or, where it has a plan, why boats are not safe against frost in time in it.
      *
      * @param run a run
-     * @return every problem; empty if it was not refused
+     * @return every problem; empty if it was not refused and every boat is safe
      */
     public static List<Problem> refused(SeasonRun run) {
         String why = run.refused();
@@ -242,7 +245,9 @@ public final class SeasonJobs implements AutoCloseable {
         try {
             Slices.Worked worked = slices.work(store.shelf(run.by()), kept(run), nanoClock);
             runs.one(id).map(SeasonRun::plan).ifPresent(plan -> remember(id, plan, worked.best()));
-            runs.end(id, node, worked.stopped() ? SeasonRun.State.STOPPED : SeasonRun.State.DONE, "", null);
+            List<Problem> unsafe = worked.best().unsafe(asked(run).seed(), PROOF_SECONDS);
+            String why = unsafe.isEmpty() ? null : JSON.writeValueAsString(unsafe);
+            runs.end(id, node, worked.stopped() ? SeasonRun.State.STOPPED : SeasonRun.State.DONE, "", why);
         } catch (BadInput noSeason) {
             String why = JSON.writeValueAsString(noSeason.problems());
             runs.end(id, node, SeasonRun.State.REFUSED, String.valueOf(noSeason.getMessage()), why);
