@@ -11,8 +11,8 @@ import java.util.function.Predicate;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
+import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.files.SeasonFiles;
-import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.paper.calendar.PublishedCalendar;
 import sternwright.boat.Boat;
@@ -29,44 +29,42 @@ public class CalendarApi {
     private static final String CALENDAR = "text/calendar;charset=UTF-8";
 
     private final Asked asked;
+    private final SeasonOfYard season;
 
-    CalendarApi(Asked asked) {
+    CalendarApi(Asked asked, SeasonOfYard season) {
         this.asked = asked;
+        this.season = season;
     }
 
     /** Every operation one person does. */
     @GetMapping(value = "/calendar/{token}/people/{name}.ics", produces = CALENDAR)
     String person(@PathVariable("token") String token, @PathVariable("name") String name) {
-        SeasonFiles season = season();
+        SeasonFiles now = season.files();
         Set<String> people = new TreeSet<>();
-        season.published().forEach(p -> people.addAll(names(p)));
+        now.published().forEach(p -> people.addAll(names(p)));
         if (!people.contains(name)) {
             throw new NotThere("person in the published season", name, people);
         }
-        return calendar(name, season, p -> names(p).contains(name));
+        return calendar(name, now, p -> names(p).contains(name));
     }
 
     /** Every operation on one boat. */
     @GetMapping(value = "/calendar/{token}/boats/{id}.ics", produces = CALENDAR)
     String boat(@PathVariable("token") String token, @PathVariable("id") String id) {
         Boat boat = asked.boat(id);
-        return calendar(boat.name(), season(), p -> p.name().boatId().equals(id));
+        return calendar(boat.name(), season.files(), p -> p.name().boatId().equals(id));
     }
 
-    private String calendar(String title, SeasonFiles season, Predicate<Published> wanted) {
+    private String calendar(String title, SeasonFiles now, Predicate<Published> wanted) {
         YardFiles files = asked.yard().files();
-        StayTimes times = season.resources().times();
+        StayTimes times = now.resources().times();
         Duration day = Duration.ofMinutes(Math.round(times.hoursADay() * 60));
         LocalDateTime stamp = asked.yard().today().atStartOfDay();
         return new PublishedCalendar(files.yard().name(), times.begins(), day, stamp)
-                .text(title, season.published().stream().filter(wanted).toList(), id -> {
+                .text(title, now.published().stream().filter(wanted).toList(), id -> {
                     Boat boat = files.boats().get(id);
                     return boat == null ? id : boat.name();
                 });
-    }
-
-    private SeasonFiles season() {
-        return SeasonFolder.read(asked.shelf(), asked.yard().today());
     }
 
     private static List<String> names(Published operation) {

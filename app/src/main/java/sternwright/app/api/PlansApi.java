@@ -7,7 +7,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
-import sternwright.app.desk.protect.ProtectBoat;
+import sternwright.app.desk.protect.KeptReports;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
 import sternwright.app.desk.proving.AgreedPlans;
@@ -15,6 +15,7 @@ import sternwright.app.desk.proving.PlanRun;
 import sternwright.app.desk.visits.PlanView;
 import sternwright.app.files.problem.BadInput;
 import sternwright.protection.metal.ReferenceElectrode;
+import sternwright.protection.report.ProtectionReport;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 
@@ -29,10 +30,12 @@ public class PlansApi {
 
     private final Asked asked;
     private final AgreedPlans plans;
+    private final KeptReports reports;
 
-    PlansApi(Asked asked, AgreedPlans plans) {
+    PlansApi(Asked asked, AgreedPlans plans, KeptReports reports) {
         this.asked = asked;
         this.plans = plans;
+        this.reports = reports;
     }
 
     /** The visits of a boat as the pages propose them, with their proof as far as it came in the time given. */
@@ -69,8 +72,14 @@ public class PlansApi {
     /** How a boat's metals are protected, as she lies today. */
     @GetMapping("/api/boats/{id}/protection")
     ProtectionView protection(@PathVariable("id") String id) {
-        var report = new ProtectBoat(asked.yard().files())
-                .report(asked.boat(id), ProtectRequest.on(asked.yard().today()));
+        KeptReports.Answer answer = reports.of(
+                asked.yard().files(),
+                asked.boat(id),
+                ProtectRequest.on(asked.yard().today()));
+        ProtectionReport report = answer.report();
+        if (report == null) {
+            throw new BadInput(answer.problems());
+        }
         return ProtectionView.of(report, ReferenceElectrode.SILVER_CHLORIDE_SEAWATER);
     }
 }

@@ -13,6 +13,7 @@ import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.Onlooker;
 import sternwright.app.desk.season.SeasonAsk;
@@ -35,8 +36,10 @@ public class SeasonApi {
 
     private final Asked asked;
     private final SeasonBoards boards;
+    private final SeasonOfYard season;
 
-    SeasonApi(Asked asked, SeasonBoards boards) {
+    SeasonApi(Asked asked, SeasonBoards boards, SeasonOfYard season) {
+        this.season = season;
         this.asked = asked;
         this.boards = boards;
     }
@@ -48,8 +51,7 @@ public class SeasonApi {
             @RequestParam(name = "size", defaultValue = "100") int size)
             throws IOException {
         Optional<String> version = asked.shelf().kept(SeasonFolder.PLAN).map(Kept::version);
-        Stretch<Published> lines = Stretch.of(
-                SeasonFolder.read(asked.shelf(), asked.yard().today()).published(), page, size, p -> p);
+        Stretch<Published> lines = Stretch.of(season.files().published(), page, size, p -> p);
         ResponseEntity.BodyBuilder answer = ResponseEntity.ok();
         version.ifPresent(v -> answer.eTag(tag(v)));
         return answer.body(lines);
@@ -60,9 +62,8 @@ public class SeasonApi {
     Stretch<PromisedDate> promises(
             @RequestParam(name = "page", defaultValue = "1") int page,
             @RequestParam(name = "size", defaultValue = "100") int size) {
-        List<PromisedDate> all = SeasonFolder.read(asked.shelf(), asked.yard().today()).promises().stream()
-                .map(r -> r.value())
-                .toList();
+        List<PromisedDate> all =
+                season.files().promises().stream().map(r -> r.value()).toList();
         return Stretch.of(all, page, size, p -> p);
     }
 

@@ -20,14 +20,15 @@ import sternwright.app.desk.campaign.Campaign;
 import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
+import sternwright.app.desk.campaign.CampaignsOfYard;
+import sternwright.app.desk.derived.OfYard;
+import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.protect.EnteredReading;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
 import sternwright.app.desk.today.DayAtYard;
 import sternwright.app.desk.today.TodayAtYard;
-import sternwright.app.files.SeasonFolder;
-import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 import sternwright.protection.metal.ReferenceElectrode;
@@ -40,21 +41,26 @@ public class YardApi {
 
     private final Asked asked;
     private final AuditTrail audit;
+    private final SeasonOfYard season;
+    private final CampaignsOfYard campaigns;
+    private final OfYard<DayAtYard> today;
 
-    YardApi(Asked asked, AuditTrail audit) {
+    YardApi(Asked asked, AuditTrail audit, SeasonOfYard season, CampaignsOfYard campaigns) {
         this.asked = asked;
+        this.season = season;
+        this.campaigns = campaigns;
+        this.today = new OfYard<>(asked.yard(), y -> day(y.today()));
         this.audit = audit;
     }
 
     /** What the yard does on a day: people, hoist, boats ashore, parts missing, promises at risk. */
     @GetMapping("/api/today")
     DayAtYard today(@RequestParam(name = "day", required = false) @Nullable LocalDate day) {
-        LocalDate today = asked.yard().today();
-        return TodayAtYard.of(
-                asked.yard().files(),
-                SeasonFolder.read(asked.shelf(), today),
-                asked.yard().dues(),
-                day == null ? today : day);
+        return day == null || day.equals(asked.yard().today()) ? today.get() : day(day);
+    }
+
+    private DayAtYard day(LocalDate day) {
+        return TodayAtYard.of(asked.yard().files(), season.files(), asked.yard().dues(), day);
     }
 
     /**
@@ -123,13 +129,8 @@ public class YardApi {
 
     private CampaignList list(
             @Nullable String rule, @Nullable String kind, @Nullable Integer months, @Nullable Double hours) {
-        YardFiles files = asked.yard().files();
         try {
-            return CampaignList.of(
-                    new Campaign("", rule, kind, months, hours),
-                    asked.yard().dues(),
-                    files,
-                    asked.yard().today());
+            return campaigns.of(new Campaign("", rule, kind, months, hours));
         } catch (IllegalArgumentException cannot) {
             throw BadInput.of("campaign", String.valueOf(cannot.getMessage()), "", "");
         }

@@ -74,8 +74,8 @@ class P20_SeasonTest extends PageTest {
         as(Role.OFFICE, page -> {
             open(page, "/season?from=2027-03-01&to=2027-05-31");
             Locator launch = page.locator(".b-held[data-operation=launch]").first();
-            String boat = launch.getAttribute("data-name");
-            String id = launch.getAttribute("data-boat");
+            String boat = launch.locator("..").getAttribute("data-name");
+            String id = launch.locator("..").getAttribute("data-boat");
             launch.scrollIntoViewIfNeeded();
             BoundingBox box = launch.boundingBox();
             page.mouse().move(box.x + box.width / 2, box.y + box.height / 2);

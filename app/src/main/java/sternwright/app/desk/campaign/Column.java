@@ -42,6 +42,21 @@ final class Column {
         return new Column(facet, codes, values, words);
     }
 
+    /** The rows that have one of these values. */
+    BitSet rows(Set<String> chosen) {
+        BitSet wanted = new BitSet(values.size());
+        for (int v = 0; v < values.size(); v++) {
+            wanted.set(v, chosen.contains(values.get(v)));
+        }
+        BitSet rows = new BitSet(codes.length);
+        for (int row = 0; row < codes.length; row++) {
+            if (wanted.get(codes[row])) {
+                rows.set(row);
+            }
+        }
+        return rows;
+    }
+
     /** Begins to count; an empty set wants every value. */
     Count count(Set<String> chosen) {
         return new Count(chosen);

@@ -2,6 +2,7 @@ package sternwright.app.desk.campaign;
 
 import java.util.ArrayList;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.EnumMap;
 import java.util.HashMap;
 import java.util.List;
@@ -62,7 +63,7 @@ public final class DueTable {
     }
 
     private DueTable(List<DueRow> rows) {
-        this.rows = rows;
+        this.rows = Collections.unmodifiableList(rows);
         Map<String, Integer> numbers = new HashMap<>();
         boats = rows.stream()
                 .mapToInt(r -> numbers.computeIfAbsent(r.boat().id(), b -> numbers.size()))
@@ -124,7 +125,7 @@ public final class DueTable {
      * @return rows in the order of the due list
      */
     public List<DueRow> rows() {
-        return List.copyOf(rows);
+        return rows;
     }
 
     /**
@@ -134,18 +135,17 @@ public final class DueTable {
      * @return rows in the order of the due list
      */
     public List<DueRow> rows(DueFilter filter) {
-        List<Column.Count> asked = columns.entrySet().stream()
-                .filter(c -> !filter.values(c.getKey()).isEmpty())
-                .map(c -> c.getValue().count(filter.values(c.getKey())))
-                .toList();
-        List<DueRow> kept = new ArrayList<>();
-        for (int row = 0; row < boats.length; row++) {
-            int at = row;
-            if (filter.open(rows.get(row)) && asked.stream().allMatch(c -> c.wants(at))) {
-                kept.add(rows.get(row));
-            }
+        if (filter.equals(DueFilter.ALL)) {
+            return rows;
         }
-        return kept;
+        BitSet kept = new BitSet(boats.length);
+        kept.set(0, boats.length);
+        columns.forEach((facet, column) -> {
+            if (!filter.values(facet).isEmpty()) {
+                kept.and(column.rows(filter.values(facet)));
+            }
+        });
+        return kept.stream().mapToObj(rows::get).filter(filter::open).toList();
     }
 
     /**

@@ -31,4 +31,14 @@ public record ProtectRequest(
     public static ProtectRequest on(LocalDate today) {
         return new ProtectRequest(today, true, 1, Map.of(), 1, List.of());
     }
+
+    /**
+     * The same with the shore lead plugged in or not.
+     *
+     * @param in whether it is plugged in, where the berth has one
+     * @return the request
+     */
+    public ProtectRequest withShoreLead(boolean in) {
+        return new ProtectRequest(today, in, coatingYears, figures, wantedYears, readings);
+    }
 }

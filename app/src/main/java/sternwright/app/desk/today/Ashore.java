@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.today.DayAtYard.StandingLoad;
 import sternwright.app.desk.today.DayAtYard.StandsAshore;
 import sternwright.app.files.SeasonFiles;
@@ -34,13 +35,27 @@ record Ashore(List<StandsAshore> boats) {
                 .forEach(p -> moves.computeIfAbsent(p.name().boatId(), b -> new ArrayList<>())
                         .add(p));
         List<StandsAshore> ashore = new ArrayList<>();
+        Map<String, LocalDate> written = written(season, day);
         for (Boat boat : yard.boats().values()) {
-            of(boat, moves.getOrDefault(boat.id(), List.of()), season, day).ifPresent(ashore::add);
+            of(boat, moves.getOrDefault(boat.id(), List.of()), written.get(boat.id()), season, day)
+                    .ifPresent(ashore::add);
         }
         ashore.sort(
                 Comparator.comparing(StandsAshore::since, Comparator.nullsFirst(Comparator.<LocalDate>naturalOrder()))
                         .thenComparing(StandsAshore::boat));
         return new Ashore(ashore);
+    }
+
+    /** Since when boats are written down to stand ashore, the latest day of each. */
+    private static Map<String, LocalDate> written(SeasonFiles season, LocalDate day) {
+        Map<String, LocalDate> written = new HashMap<>();
+        for (Sheet.Row<OwnerDate> row : season.dates()) {
+            OwnerDate d = row.value();
+            if (d.kind() == OwnerDate.Kind.ASHORE_SINCE && !d.date().isAfter(day)) {
+                written.merge(d.boatId(), d.date(), (a, b) -> a.isAfter(b) ? a : b);
+            }
+        }
+        return written;
     }
 
     private static boolean isLift(Published p) {
@@ -51,16 +66,9 @@ record Ashore(List<StandsAshore> boats) {
         return p.name().operation().startsWith("launch");
     }
 
-    private static Optional<StandsAshore> of(Boat boat, List<Published> moves, SeasonFiles season, LocalDate day) {
+    private static Optional<StandsAshore> of(
+            Boat boat, List<Published> moves, @Nullable LocalDate written, SeasonFiles season, LocalDate day) {
         LocalDate lifted = latest(moves.stream().filter(Ashore::isLift).toList(), day);
-        LocalDate written = season.dates().stream()
-                .map(Sheet.Row::value)
-                .filter(d -> d.boatId().equals(boat.id())
-                        && d.kind() == OwnerDate.Kind.ASHORE_SINCE
-                        && !d.date().isAfter(day))
-                .map(OwnerDate::date)
-                .max(Comparator.naturalOrder())
-                .orElse(null);
         LocalDate since = lifted == null || written != null && written.isAfter(lifted) ? written : lifted;
         LocalDate launched = latest(moves.stream().filter(Ashore::isLaunch).toList(), day.minusDays(1));
         if (since == null || launched != null && !launched.isBefore(since)) {
@@ -78,7 +86,7 @@ record Ashore(List<StandsAshore> boats) {
         return Optional.of(new StandsAshore(boat.id(), boat.name(), since, launch, place));
     }
 
-    @org.jspecify.annotations.Nullable
+    @Nullable
     private static LocalDate latest(List<Published> moves, LocalDate day) {
         return moves.stream()
                 .map(Published::date)

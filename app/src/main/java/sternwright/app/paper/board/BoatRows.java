@@ -79,13 +79,25 @@ final class BoatRows {
                     "height",
                     BAR);
         }
-        visit.operations().stream()
+        List<DatedOperation> shown = visit.operations().stream()
                 .filter(o -> scale.shows(o.from().toLocalDate(), o.until().toLocalDate()))
-                .forEach(o -> operation(o, y));
+                .toList();
+        boolean held = shown.stream().anyMatch(this::held);
+        if (held) {
+            chart.open(visit);
+        }
+        shown.forEach(o -> operation(o, y));
+        if (held) {
+            chart.close();
+        }
+    }
+
+    private boolean held(DatedOperation o) {
+        return o.meaning().step() != Step.STANDS && board.frame().hold().operation(o);
     }
 
     private void operation(DatedOperation o, double y) {
-        boolean held = o.meaning().step() != Step.STANDS && board.frame().hold().operation(o);
+        boolean held = held(o);
         if (held) {
             chart.open(o);
         }

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
-import sternwright.season.dated.OperationName;
 import sternwright.season.dated.answer.DatedOperation;
+import sternwright.season.dated.answer.DatedVisit;
 
 /** A drawing while it is made: shapes, and words on top of them. */
 final class Svg {
@@ -30,14 +30,8 @@ final class Svg {
     /** Words at a place: the left end, or the middle, of their base line; they may lead somewhere. */
     private record Label(double x, double y, String cssClass, String look, String words, String address) {
         String svg() {
-            String plain = String.format(
-                    Locale.ROOT,
-                    "<text class=\"%s\" %s x=\"%.1f\" y=\"%.1f\">%s</text>",
-                    cssClass,
-                    look,
-                    x,
-                    y,
-                    escaped(words));
+            String plain = "<text class=\"" + cssClass + '"' + (look.isEmpty() ? "" : " " + look) + " x=\"" + tenths(x)
+                    + "\" y=\"" + tenths(y) + "\">" + escaped(words) + "</text>";
             return address.isEmpty() ? plain : "<a href=\"" + escaped(address) + "\">" + plain + "</a>";
         }
     }
@@ -71,23 +65,27 @@ final class Svg {
         return this;
     }
 
-    /** Begins an operation that can be set on another day; the page's script reads which. */
-    void open(DatedOperation operation) {
-        OperationName name = operation.meaning().name();
-        text.append("<g class=\"b-held\" data-boat=\"")
-                .append(escaped(name.boatId()))
+    /** Begins a visit; the page's script reads whose it is. */
+    void open(DatedVisit visit) {
+        text.append("<g data-boat=\"")
+                .append(escaped(visit.boatId()))
                 .append("\" data-name=\"")
-                .append(escaped(operation.meaning().boatName()))
+                .append(escaped(visit.boatName()))
                 .append("\" data-visit=\"")
-                .append(escaped(name.visit()))
-                .append("\" data-operation=\"")
-                .append(escaped(name.operation()))
+                .append(escaped(visit.visit()))
+                .append("\">");
+    }
+
+    /** Begins an operation of a visit that can be set on another day; the page's script reads which. */
+    void open(DatedOperation operation) {
+        text.append("<g class=\"b-held\" data-operation=\"")
+                .append(escaped(operation.meaning().operation()))
                 .append("\" data-day=\"")
                 .append(operation.from().toLocalDate())
                 .append("\">");
     }
 
-    /** Ends it. */
+    /** Ends what was begun last. */
     void close() {
         text.append("</g>");
     }
@@ -118,7 +116,13 @@ final class Svg {
     }
 
     private static String value(Object value) {
-        return value instanceof Double d ? String.format(Locale.ROOT, "%.1f", d) : escaped(String.valueOf(value));
+        return value instanceof Double d ? tenths(d) : escaped(String.valueOf(value));
+    }
+
+    /** A length to a tenth of a pixel, as short as it can be written. */
+    private static String tenths(double px) {
+        long tenths = Math.round(10 * px);
+        return tenths % 10 == 0 ? Long.toString(tenths / 10) : Double.toString(tenths / 10.0);
     }
 
     static String escaped(String words) {

@@ -1,19 +1,21 @@
 package sternwright.app.web.crew;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.time.DayOfWeek;
 import java.time.LocalDate;
 import java.time.format.TextStyle;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.stream.Collectors;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.Role;
+import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.settings.SettingsText;
 import sternwright.app.files.SeasonFolder;
@@ -28,6 +30,7 @@ import sternwright.measure.Money;
 import sternwright.season.dated.Away;
 import sternwright.yard.resource.Absence;
 import sternwright.yard.resource.CrewMember;
+import sternwright.yard.resource.HighWater;
 import sternwright.yard.resource.Hoist;
 import sternwright.yard.resource.Resources;
 import sternwright.yard.resource.StandingClass;
@@ -41,10 +44,30 @@ public class ResourcesPage {
 
     private final OpenYard yard;
     private final AuditTrail audit;
+    private final OfYard<Known> known;
 
     ResourcesPage(OpenYard yard, AuditTrail audit) {
         this.yard = yard;
         this.audit = audit;
+        this.known = new OfYard<>(yard, ResourcesPage::read);
+    }
+
+    /** What the yard's texts say of its resources; null before there are any. */
+    private record Known(@Nullable Resources resources, List<Away> away, List<HighWater> tides) {}
+
+    private static Known read(OpenYard yard) {
+        var shelf = yard.shelf("");
+        try {
+            return new Known(
+                    SettingsText.RESOURCES
+                            .open(shelf, yard.today())
+                            .map(SettingsText.Opened::value)
+                            .orElse(null),
+                    SeasonFolder.away(shelf),
+                    TidesPage.table(shelf, yard.today()));
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + shelf.place(), e);
+        }
     }
 
     /**
@@ -82,23 +105,20 @@ public class ResourcesPage {
     }
 
     @GetMapping(PATH)
-    ModelAndView show(Page page) throws IOException {
-        var shelf = yard.shelf(page.who());
-        Optional<Resources> read =
-                SettingsText.RESOURCES.open(shelf, yard.today()).map(SettingsText.Opened::value);
+    ModelAndView show(Page page) {
+        Known now = known.get();
         boolean writes = page.may(Role.MANAGER);
-        if (read.isEmpty()) {
+        Resources r = now.resources();
+        if (r == null) {
             View empty = new View(false, List.of(), List.of(), List.of(), "", writes);
             return page.show(Section.SETTINGS, "crew/resources", empty);
         }
-        Resources r = read.get();
-        List<Away> away = SeasonFolder.away(shelf);
         View view = new View(
                 true,
-                r.crew().stream().map(m -> crew(page, m, away)).toList(),
+                r.crew().stream().map(m -> crew(page, m, now.away())).toList(),
                 r.hoists().stream().map(h -> hoist(page, h)).toList(),
                 r.standing().stream().map(p -> place(page, p)).toList(),
-                TidesPage.reach(page, TidesPage.table(shelf, yard.today())),
+                TidesPage.reach(page, now.tides()),
                 writes);
         return page.show(Section.SETTINGS, "crew/resources", view);
     }

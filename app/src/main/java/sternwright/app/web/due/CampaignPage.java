@@ -19,9 +19,9 @@ import org.springframework.web.util.UriComponentsBuilder;
 import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
+import sternwright.app.desk.campaign.CampaignsOfYard;
 import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.desk.open.OpenYard;
-import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.paper.Figures;
 import sternwright.app.paper.Paper;
@@ -41,10 +41,12 @@ public class CampaignPage {
 
     private final OpenYard yard;
     private final BoatsOfYard boats;
+    private final CampaignsOfYard campaigns;
 
-    CampaignPage(OpenYard yard, BoatsOfYard boats) {
+    CampaignPage(OpenYard yard, BoatsOfYard boats, CampaignsOfYard campaigns) {
         this.yard = yard;
         this.boats = boats;
+        this.campaigns = campaigns;
     }
 
     @GetMapping(PATH)
@@ -120,8 +122,7 @@ public class CampaignPage {
                     "a work, and an age in years or hours",
                     "Choose them on the page of campaigns.");
         }
-        YardFiles files = yard.files();
-        return CampaignList.of(campaign, yard.dues(), files, yard.today());
+        return campaigns.of(campaign);
     }
 
     private List<Field> fields(Page page, Map<String, String> typed) {

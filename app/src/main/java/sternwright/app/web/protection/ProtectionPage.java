@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpStatus;
 import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
@@ -15,7 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.protect.EnteredReading;
-import sternwright.app.desk.protect.ProtectBoat;
+import sternwright.app.desk.protect.KeptReports;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
@@ -35,13 +34,12 @@ import sternwright.protection.report.ProtectionReport;
 @ForAll
 public class ProtectionPage {
     private final OpenYard yard;
+    private final KeptReports reports;
 
-    ProtectionPage(OpenYard yard) {
+    ProtectionPage(OpenYard yard, KeptReports reports) {
         this.yard = yard;
+        this.reports = reports;
     }
-
-    /** A report, or what stands in its way. */
-    private record Answer(@Nullable ProtectionReport report, List<Problem> problems) {}
 
     @GetMapping("/protection/{boat}")
     ModelAndView show(Page page, @PathVariable("boat") String id, @RequestParam Map<String, String> sent) {
@@ -51,9 +49,9 @@ public class ProtectionPage {
         TypedReadings typed = TypedReadings.of(sent);
         List<Problem> wrong = new ArrayList<>();
         List<EnteredReading> readings = typed.taken(page, wrong);
-        Answer answer = answer(files, boat, request(shore, wrong.isEmpty() ? readings : List.of()));
-        Answer plain = answer.report() == null && !readings.isEmpty()
-                ? answer(files, boat, request(shore, List.of()))
+        KeptReports.Answer answer = reports.of(files, boat, request(shore, wrong.isEmpty() ? readings : List.of()));
+        KeptReports.Answer plain = answer.report() == null && !readings.isEmpty()
+                ? reports.of(files, boat, request(shore, List.of()))
                 : answer;
         if (plain != answer) {
             wrong.addAll(answer.problems());
@@ -74,7 +72,7 @@ public class ProtectionPage {
     ResponseEntity<byte[]> paper(Page page, @PathVariable("boat") String id) {
         YardFiles files = yard.files();
         Boat boat = boat(files, id);
-        Answer answer = answer(files, boat, request(true, List.of()));
+        KeptReports.Answer answer = reports.of(files, boat, request(true, List.of()));
         ProtectionReport report = answer.report();
         if (report == null) {
             throw new BadInput(answer.problems());
@@ -95,14 +93,6 @@ public class ProtectionPage {
         ProtectRequest usual = ProtectRequest.on(yard.today());
         return new ProtectRequest(
                 usual.today(), shore, usual.coatingYears(), usual.figures(), usual.wantedYears(), readings);
-    }
-
-    private static Answer answer(YardFiles files, Boat boat, ProtectRequest request) {
-        ProtectBoat desk = new ProtectBoat(files);
-        List<Problem> problems = desk.problems(boat, request);
-        return problems.isEmpty()
-                ? new Answer(desk.report(boat, request), List.of())
-                : new Answer(null, List.copyOf(problems));
     }
 
     private static Boat boat(YardFiles files, String id) {

@@ -8,6 +8,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
@@ -22,6 +23,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SentOnce;
+import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.register.NewBoat;
 import sternwright.app.desk.register.ShortName;
@@ -35,6 +37,7 @@ import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Section;
 import sternwright.app.web.page.TypedNumber;
 import sternwright.boat.Arrangement;
+import sternwright.boat.Boat;
 import sternwright.boat.Owner;
 import sternwright.measure.unit.Unit;
 import sternwright.measure.unit.YardUnits;
@@ -60,11 +63,13 @@ public class NewBoatPage {
     private final OpenYard yard;
     private final AuditTrail audit;
     private final SentOnce once;
+    private final OfYard<Map<Arrangement, Boat>> usual;
 
     NewBoatPage(OpenYard yard, AuditTrail audit, SentOnce once) {
         this.yard = yard;
         this.audit = audit;
         this.once = once;
+        this.usual = new OfYard<>(yard, y -> UsualBoat.all(y.files().catalogue()));
     }
 
     /**
@@ -94,7 +99,8 @@ public class NewBoatPage {
     private Choice choice(Page page, Arrangement arrangement) {
         String id = arrangement.name().toLowerCase(Locale.ROOT);
         String name = page.say("boats.arrangement." + id);
-        String drawing = UsualBoat.drawing(yard.files().catalogue(), arrangement, page.say("register.drawing", name));
+        String drawing = UsualBoat.drawing(
+                Objects.requireNonNull(usual.get().get(arrangement)), page.say("register.drawing", name));
         return new Choice(id, name, page.say("register.tell." + id), drawing);
     }
 

@@ -12,9 +12,9 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.util.UriUtils;
+import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.EventWords;
-import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.access.ForOffice;
 import sternwright.app.web.page.Field;
@@ -35,9 +35,11 @@ public class HappenedPage {
     private static final int MOST = 30;
 
     private final OpenYard yard;
+    private final SeasonOfYard season;
 
-    HappenedPage(OpenYard yard) {
+    HappenedPage(OpenYard yard, SeasonOfYard season) {
         this.yard = yard;
+        this.season = season;
     }
 
     /**
@@ -89,7 +91,7 @@ public class HappenedPage {
                 ? List.of()
                 : words.stream().filter(w -> !w.isBlank()).limit(MOST).toList();
         YardFiles files = yard.files();
-        Resources resources = SeasonFolder.read(yard.shelf(""), yard.today()).resources();
+        Resources resources = season.files().resources();
         EventText text = new EventText(page, files, resources);
         List<SeasonEvent> events = new ArrayList<>();
         for (String word : before) {

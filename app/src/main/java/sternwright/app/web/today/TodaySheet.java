@@ -9,11 +9,13 @@ import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.today.DayAtYard;
 import sternwright.app.web.page.Page;
+import sternwright.app.web.page.Pager;
 import sternwright.app.web.page.State;
 
 /** What the page of the day shows, in the words and formats of its reader. */
 public final class TodaySheet {
     private static final int MOST = 25;
+    private static final int STRETCH = 50;
 
     private TodaySheet() {}
 
@@ -80,7 +82,8 @@ public final class TodaySheet {
      * @param free people who are there and have no job, as one text
      * @param lifts boats in the hoist
      * @param tides high waters
-     * @param ashore boats on hard standing
+     * @param ashore boats on hard standing, a stretch of them
+     * @param standing which stretch
      * @param loads how full it is
      * @param parts parts not here
      * @param promises promises at risk
@@ -95,13 +98,15 @@ public final class TodaySheet {
             List<Lift> lifts,
             List<String> tides,
             List<Ashore> ashore,
+            Pager standing,
             List<String> loads,
             List<Risk> parts,
             List<Risk> promises,
             List<Risk> dues,
             int moreDues) {}
 
-    static View of(Page page, DayAtYard day, int boats) {
+    static View of(Page page, DayAtYard day, int boats, int stretch) {
+        Pager standing = new Pager(stretch, STRETCH, day.ashore().size());
         List<Person> people = day.people().stream()
                 .filter(p -> !p.jobs().isEmpty() || !p.there())
                 .map(p -> person(page, p))
@@ -126,7 +131,8 @@ public final class TodaySheet {
                 free,
                 day.hoist().stream().map(h -> lift(page, h)).toList(),
                 day.tides().stream().map(t -> tide(page, t)).toList(),
-                day.ashore().stream().map(a -> ashore(page, a)).toList(),
+                standing.cut(day.ashore()).stream().map(a -> ashore(page, a)).toList(),
+                standing,
                 day.standing().stream()
                         .map(s -> page.say("today.standing", s.place(), s.boats(), s.places()))
                         .toList(),

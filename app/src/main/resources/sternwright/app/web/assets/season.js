@@ -4,6 +4,7 @@
   let held = null;
 
   const board = el => el && el.closest ? el.closest(".season-board[data-move]") : null;
+  const visit = mark => mark.parentNode.dataset;
   const iso = t => new Date(t).toISOString().slice(0, 10);
   const spoken = day => new Intl.DateTimeFormat(document.documentElement.lang,
     {weekday: "short", day: "numeric", month: "long", year: "numeric", timeZone: "UTC"}).format(new Date(day + "T00:00Z"));
@@ -15,7 +16,7 @@
 
   function say(words) {
     const status = board(held.mark).querySelector(".dragged");
-    status.textContent = words.replace("%what", held.mark.dataset.operation).replace("%boat", held.mark.dataset.name)
+    status.textContent = words.replace("%what", held.mark.dataset.operation).replace("%boat", visit(held.mark).name)
       .replace("%day", spoken(day()));
   }
 
@@ -45,9 +46,9 @@
   }
 
   function ask() {
-    const d = held.mark.dataset;
+    const v = visit(held.mark);
     const to = new URL(board(held.mark).dataset.move, location.href);
-    to.search = new URLSearchParams({boat: d.boat, visit: d.visit, operation: d.operation, to: day()});
+    to.search = new URLSearchParams({boat: v.boat, visit: v.visit, operation: held.mark.dataset.operation, to: day()});
     const moved = held.days !== 0;
     letGo();
     if (moved) location.assign(to);
@@ -77,7 +78,7 @@
 
   function marksOf(link) {
     const id = decodeURIComponent(link.getAttribute("href").split("/").pop());
-    return [...board(link).querySelectorAll(".b-held")].filter(m => m.dataset.boat === id);
+    return [...board(link).querySelectorAll(".b-held")].filter(m => visit(m).boat === id);
   }
 
   document.addEventListener("keydown", e => {
