@@ -98,10 +98,8 @@ final class Reliefs {
         int end = problem.yard().axis().quarters();
         List<Relief> reliefs = new ArrayList<>();
         if (problem.operations().stream().anyMatch(this::hasLastDate)) {
-            reliefs.add(first(
-                    w -> moved(o -> hasLastDate(o) ? o.within(o.earliestQ(), Math.min(end, o.latestEndQ() + w)) : o),
-                    w -> "the last dates of these visits " + weeks(w) + " later",
-                    this::priceOfLater));
+            Relief these = later(this::hasLastDate, "the last dates of these visits ");
+            reliefs.add(these.enough() ? these : later(this::hasDateNear, "every last date given for the same days "));
         }
         if (problem.operations().stream().anyMatch(o -> inClash(o) && o.latestEndQ() == end)) {
             int week = problem.yard().axis().quartersPerWeek();
@@ -111,6 +109,24 @@ final class Reliefs {
                     w -> 0));
         }
         return reliefs;
+    }
+
+    private Relief later(Predicate<Operation> which, String words) {
+        int end = problem.yard().axis().quarters();
+        return first(
+                w -> moved(o -> which.test(o) ? o.within(o.earliestQ(), Math.min(end, o.latestEndQ() + w)) : o),
+                w -> words + weeks(w) + " later",
+                w -> priceOfLater(which, w));
+    }
+
+    /** The smallest clash is often one of many of the same days; then moving its own dates leaves the next one. */
+    private boolean hasDateNear(Operation o) {
+        int week = problem.yard().axis().quartersPerWeek();
+        return !nailed(o)
+                && o.latestEndQ() < problem.yard().axis().quarters()
+                && problem.operations().stream()
+                        .filter(this::hasLastDate)
+                        .anyMatch(c -> Math.abs(c.latestEndQ() - o.latestEndQ()) <= week);
     }
 
     /** What protects from frost, begun sooner: that is what owners can be asked for; the frost cannot. */
@@ -144,11 +160,11 @@ final class Reliefs {
     }
 
     /** What it costs at most that given dates are so much later: promises moved, and work late. */
-    private long priceOfLater(int quarters) {
+    private long priceOfLater(Predicate<Operation> which, int quarters) {
         long points = 0;
         for (int i = 0; i < problem.operations().size(); i++) {
             Operation o = problem.operations().get(i);
-            if (hasLastDate(o)) {
+            if (which.test(o)) {
                 int operation = i;
                 points += o.due().kind() == Due.Kind.WANTED
                         ? (long) quarters * o.due().latePerQ()

@@ -38,8 +38,12 @@ public final class SeasonVisitsSheet {
             "clause", Shapes.oneOf(ClauseKind.class), PublishedWork::clause, "the clause that came first");
     private static final Field<PublishedWork, Double> MINUTES =
             Field.required("minutes", Numbers.notNegative(), PublishedWork::minutes, "working minutes");
-    private static final Field<PublishedWork, Double> PRICE = Field.required(
-            "price", Numbers.any(), PublishedWork::price, "labour and supplies without tax, in the yard's currency");
+    private static final Field<PublishedWork, Double> PRICE = Field.or(
+            "price",
+            Numbers.any(),
+            0.0,
+            PublishedWork::price,
+            "labour and supplies without tax, in the yard's currency");
     private static final Field<PublishedWork, String> RESTS_ON = Field.required(
             "rests-on",
             Shapes.text(),

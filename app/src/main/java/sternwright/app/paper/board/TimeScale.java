@@ -9,6 +9,9 @@ import java.util.Locale;
 
 /** Days across a drawing. */
 record TimeScale(LocalDate from, LocalDate to, List<LocalDate> weeks, double left, double width) {
+    /** A day of two figures and a little air. */
+    private static final double DAY_LABEL_PX = 13;
+
     double x(LocalDateTime at) {
         double days = ChronoUnit.DAYS.between(from, at.toLocalDate()) + at.getHour() / 24.0;
         double all = ChronoUnit.DAYS.between(from, to) + 1;
@@ -46,14 +49,17 @@ record TimeScale(LocalDate from, LocalDate to, List<LocalDate> weeks, double lef
             }
             month = month.plusMonths(1);
         }
-        for (LocalDate week : weeks) {
+        for (int w = 0; w < weeks.size(); w++) {
+            LocalDate week = weeks.get(w);
             if (week.isBefore(from) || week.isAfter(to)) {
                 continue;
             }
             double x = x(week);
             svg.shape("line", "b-week", Look.WEEK, "x1", x, "x2", x, "y1", ticks, "y2", ticks + 3);
-            if (days && weekPx() >= 13) {
-                svg.words(Math.max(x, left + 7), 26, "b-day", Look.DAY, Integer.toString(week.getDayOfMonth()));
+            double label = Math.max(x, left + 7);
+            boolean roomBeforeNext = w + 1 == weeks.size() || x(weeks.get(w + 1)) - label >= DAY_LABEL_PX;
+            if (days && weekPx() >= DAY_LABEL_PX && roomBeforeNext) {
+                svg.words(label, 26, "b-day", Look.DAY, Integer.toString(week.getDayOfMonth()));
             }
         }
     }
