@@ -119,6 +119,9 @@ class P20_SeasonTest extends PageTest {
     @Order(3)
     void somebodyFallsIllAndTheSeasonIsPlannedAgain() {
         as(Role.OFFICE, page -> {
+            // Two plans are compared only once the one in force has been judged.
+            open(page, "/season");
+            page.getByText("every date of it can be kept").waitFor(PLANNED);
             open(page, "/season/happened");
             page.getByText("Somebody is away").click();
             page.locator("#away-who").selectOption(new com.microsoft.playwright.options.SelectOption().setIndex(1));

@@ -8,9 +8,9 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Controller;
@@ -37,7 +37,6 @@ import sternwright.app.web.page.Page;
 import sternwright.app.web.page.Section;
 import sternwright.app.web.page.TypedNumber;
 import sternwright.boat.Arrangement;
-import sternwright.boat.Boat;
 import sternwright.boat.Owner;
 import sternwright.measure.unit.Unit;
 import sternwright.measure.unit.YardUnits;
@@ -63,13 +62,14 @@ public class NewBoatPage {
     private final OpenYard yard;
     private final AuditTrail audit;
     private final SentOnce once;
-    private final OfYard<Map<Arrangement, Boat>> usual;
+    /** The drawings by what is said of them: drawing five arrangements takes longer than all the rest of the page. */
+    private final OfYard<Map<String, String>> drawings;
 
     NewBoatPage(OpenYard yard, AuditTrail audit, SentOnce once) {
         this.yard = yard;
         this.audit = audit;
         this.once = once;
-        this.usual = new OfYard<>(yard, y -> UsualBoat.all(y.files().catalogue()));
+        this.drawings = new OfYard<>(yard, y -> new ConcurrentHashMap<>());
     }
 
     /**
@@ -99,8 +99,10 @@ public class NewBoatPage {
     private Choice choice(Page page, Arrangement arrangement) {
         String id = arrangement.name().toLowerCase(Locale.ROOT);
         String name = page.say("boats.arrangement." + id);
-        String drawing = UsualBoat.drawing(
-                Objects.requireNonNull(usual.get().get(arrangement)), page.say("register.drawing", name));
+        String drawing = drawings.get()
+                .computeIfAbsent(
+                        page.say("register.drawing", name),
+                        alt -> UsualBoat.drawing(yard.files().catalogue(), arrangement, alt));
         return new Choice(id, name, page.say("register.tell." + id), drawing);
     }
 

@@ -2,11 +2,9 @@ package sternwright.app.web.register;
 
 import java.time.LocalDate;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import sternwright.app.files.Shipped;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.template.BoatTemplate;
@@ -51,13 +49,8 @@ final class UsualBoat {
                         null));
     }
 
-    /** One of each arrangement. */
-    static Map<Arrangement, Boat> all(PartCatalogue catalogue) {
-        return Arrays.stream(Arrangement.values()).collect(Collectors.toMap(a -> a, a -> of(catalogue, a)));
-    }
-
-    static String drawing(Boat usual, String alt) {
-        return InstallationPicture.of(usual.installations().get(0), List.of(), alt)
+    static String drawing(PartCatalogue catalogue, Arrangement arrangement, String alt) {
+        return InstallationPicture.of(of(catalogue, arrangement).installations().get(0), List.of(), alt)
                 .wide();
     }
 
