@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import sternwright.app.files.kind.BoatShape;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.files.problem.Problems;
@@ -22,12 +23,14 @@ import sternwright.history.MeterReading;
 /**
  * What the files of one boat say.
  *
+ * @param id the boat
  * @param boat the boat; empty if its file is wrong
  * @param history what is written down of it
  * @param problems everything that is wrong
  * @param remarks what does not stop the work
  */
-record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems, List<Problem> remarks) {
+record BoatFile(
+        String id, Optional<Boat> boat, Supplier<BoatHistory> history, List<Problem> problems, List<Problem> remarks) {
     /** Reads boat, history and hours; safe to call side by side. */
     static BoatFile read(FolderLayout layout, String id, LocalDate latest, BoatCheck check) {
         Problems problems = new Problems();
@@ -50,11 +53,21 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
             remarks.addAll(BoatCheck.unusual(file, read));
             remarks.addAll(check.history(read.value(), lines, hours));
         }
+        BoatHistory history = BoatHistory.of(id, values(lines), values(hours));
         return new BoatFile(
-                Optional.ofNullable(read).map(Yaml.Read::value),
-                BoatHistory.of(id, values(lines), values(hours)),
-                problems.inOrder(),
-                remarks);
+                id, Optional.ofNullable(read).map(Yaml.Read::value), () -> history, problems.inOrder(), remarks);
+    }
+
+    /** The same with its history packed, for a yard that stays open. */
+    BoatFile pack() {
+        return new BoatFile(id, boat, packed(), problems, remarks);
+    }
+
+    /** Its history, packed. */
+    Histories.Packed packed() {
+        return history instanceof Histories.Packed packed
+                ? packed
+                : new Histories.Packed(Histories.packing().pack(BoatHistory.class, history.get()));
     }
 
     private static <R> List<R> values(List<Sheet.Row<R>> rows) {
@@ -79,11 +92,11 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
     /** Puts boats, all of them right, into what the rest of the folder says. */
     static YardFiles into(YardFiles rest, List<BoatFile> files) {
         Map<String, Boat> boats = new LinkedHashMap<>();
-        Map<String, BoatHistory> histories = new LinkedHashMap<>();
+        Map<String, Supplier<BoatHistory>> histories = new LinkedHashMap<>();
         List<Problem> remarks = new ArrayList<>();
         for (BoatFile file : files) {
             file.boat.ifPresent(b -> boats.put(b.id(), b));
-            histories.put(file.history.boatId(), file.history);
+            histories.put(file.id, file.history);
             remarks.addAll(file.remarks);
         }
         return new YardFiles(
@@ -93,7 +106,7 @@ record BoatFile(Optional<Boat> boat, BoatHistory history, List<Problem> problems
                 rest.generic(),
                 rest.programmes(),
                 boats,
-                histories,
+                Histories.of(histories),
                 remarks);
     }
 }

@@ -22,7 +22,8 @@ import sternwright.yard.Yard;
  * @param generic the generic programme
  * @param programmes the yard's own programmes, in the order of their file names
  * @param boats boats by id, those asked for
- * @param histories what is written down of each of them
+ * @param histories what is written down of each of them; in a yard that stays open each is unpacked when it is asked for, so
+ *     the same question may be answered by another, equal record
  * @param remarks what a person should know and what does not stop the work
  */
 public record YardFiles(
@@ -38,7 +39,9 @@ public record YardFiles(
     public YardFiles {
         berths = Collections.unmodifiableMap(new LinkedHashMap<>(berths));
         boats = Collections.unmodifiableMap(new LinkedHashMap<>(boats));
-        histories = Collections.unmodifiableMap(new LinkedHashMap<>(histories));
+        histories = histories instanceof Histories packed
+                ? packed
+                : Collections.unmodifiableMap(new LinkedHashMap<>(histories));
         programmes = List.copyOf(programmes);
         remarks = List.copyOf(remarks);
     }

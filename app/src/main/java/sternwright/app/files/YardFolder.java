@@ -107,6 +107,22 @@ public final class YardFolder {
         return new YardFolder(layout, latest).read(boatIds.stream().distinct().toList());
     }
 
+    /**
+     * Reads the yard's own text alone.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param latest the last day on which anything can have happened
+     * @return the yard
+     * @throws BadInput with every problem of that text
+     */
+    public static Yard yard(Shelf shelf, LocalDate latest) {
+        YardFolder folder = new YardFolder(layout(shelf), latest);
+        Yaml.Read<Yard> read = folder.yaml(FolderLayout.YARD, YardShape.YARD);
+        folder.problems.stopIfAny();
+        return java.util.Objects.requireNonNull(read, "a text that was not read noted no problem")
+                .value();
+    }
+
     private static FolderLayout layout(Shelf shelf) {
         FolderLayout.of(shelf);
         try {

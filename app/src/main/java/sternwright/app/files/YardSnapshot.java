@@ -2,19 +2,26 @@ package sternwright.app.files;
 
 import java.io.IOException;
 import java.time.LocalDate;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.shelf.Shelf;
 
 /** A yard as it was read, from which it can be read again for the price of what has changed since. */
 public final class YardSnapshot {
+    /** Rows kept in one go: people who write wait no longer than for so many. */
+    private static final int AT_ONCE = 100;
+
     private final String state;
     private final LocalDate latest;
     private final Map<String, String> marks;
@@ -23,6 +30,14 @@ public final class YardSnapshot {
     private final YardFiles files;
     private final Set<String> changed;
 
+    private final Map<String, String> madeFrom;
+
+    /** Null where nothing is kept from one start to the next. */
+    @Nullable
+    private final KeptBoats kept;
+
+    private final List<BoatFile> parsed;
+
     private YardSnapshot(
             String state,
             LocalDate latest,
@@ -30,7 +45,10 @@ public final class YardSnapshot {
             YardFolder.Common common,
             Map<String, BoatFile> boats,
             YardFiles files,
-            Set<String> changed) {
+            Set<String> changed,
+            Map<String, String> madeFrom,
+            @Nullable KeptBoats kept,
+            List<BoatFile> parsed) {
         this.state = state;
         this.latest = latest;
         this.marks = marks;
@@ -38,6 +56,9 @@ public final class YardSnapshot {
         this.boats = boats;
         this.files = files;
         this.changed = changed;
+        this.madeFrom = madeFrom;
+        this.kept = kept;
+        this.parsed = parsed;
     }
 
     /**
@@ -81,18 +102,96 @@ public final class YardSnapshot {
                 changed.add(id);
             }
         }
-        Map<String, BoatFile> fresh = new LinkedHashMap<>();
-        changed.parallelStream()
-                .map(id -> BoatFile.read(folder.layout(), id, latest, check))
-                .toList()
-                .forEach(f -> fresh.put(f.history().boatId(), f));
+        KeptBoats kept = before == null
+                ? KeptBoats.of(folder.layout().shelf(), ids, latest).orElse(null)
+                : null;
+        Map<String, BoatFile> fresh = kept == null ? new HashMap<>() : kept.there();
+        List<BoatFile> parsed = side(changed.stream().filter(id -> !fresh.containsKey(id)))
+                .map(id -> BoatFile.read(folder.layout(), id, latest, check).pack())
+                .toList();
+        parsed.forEach(f -> fresh.put(f.id(), f));
         Map<String, BoatFile> boats = new LinkedHashMap<>();
         for (String id : ids) {
             BoatFile read = fresh.get(id);
             boats.put(id, read != null ? read : Objects.requireNonNull(before == null ? null : before.boats.get(id)));
         }
         YardFiles files = folder.together(common, List.copyOf(boats.values()));
-        return new YardSnapshot(state, latest, marks, common, boats, files, Set.copyOf(changed));
+        return new YardSnapshot(
+                state,
+                latest,
+                marks,
+                common,
+                boats,
+                files,
+                Set.copyOf(changed),
+                madeFrom(kept, before, changed),
+                kept,
+                kept == null ? List.of() : parsed);
+    }
+
+    private static Map<String, String> madeFrom(
+            @Nullable KeptBoats kept, @Nullable YardSnapshot before, Set<String> changed) {
+        if (kept != null) {
+            return kept.madeFrom();
+        }
+        Map<String, String> madeFrom = before == null ? new HashMap<>() : new HashMap<>(before.madeFrom);
+        madeFrom.keySet().removeAll(changed);
+        return madeFrom;
+    }
+
+    /** Side by side where there are processors for it. */
+    private static <T> Stream<T> side(Stream<T> all) {
+        return Runtime.getRuntime().availableProcessors() > 1 ? all.toList().parallelStream() : all;
+    }
+
+    /**
+     * Keeps what was read from texts for the next start, where the keeper can do that.
+     *
+     * @throws IOException if the keeper cannot be written; nothing is lost but time
+     */
+    public void keep() throws IOException {
+        if (kept != null && !parsed.isEmpty()) {
+            for (int i = 0; i < parsed.size(); i += AT_ONCE) {
+                kept.keep(kept.rows(parsed.subList(i, Math.min(parsed.size(), i + AT_ONCE))));
+            }
+        }
+    }
+
+    /**
+     * Stands for a boat as she was read: the same object as long as neither her texts nor those that hold for all boats change.
+     *
+     * @param boatId the boat
+     * @return what to compare by identity; null if there is no such boat
+     */
+    public @Nullable Object reading(String boatId) {
+        return boats.get(boatId);
+    }
+
+    /**
+     * Stands for this program, a boat's texts and those that hold for all boats, from one start to the next.
+     *
+     * @param boatId the boat
+     * @return empty where that is not known, as of boats that have changed since the start
+     */
+    public Optional<String> madeFrom(String boatId) {
+        return Optional.ofNullable(madeFrom.get(boatId));
+    }
+
+    /**
+     * The boats that are not as they were.
+     *
+     * @param before an earlier snapshot of the same yard
+     * @return those that are new, gone, or were read anew since
+     */
+    public Set<String> since(YardSnapshot before) {
+        Set<String> since = new TreeSet<>();
+        boats.forEach((id, file) -> {
+            if (before.boats.get(id) != file) {
+                since.add(id);
+            }
+        });
+        before.boats.keySet().stream().filter(id -> !boats.containsKey(id)).forEach(since::add);
+        return since;
     }
 
     /** Whether a boat is there as she was: the same boat, history and hours. */

@@ -121,7 +121,7 @@ public record ProtectionSheet(
     /** Whether an anode is half gone already. */
     public boolean now(AnodeForecast f) {
         LocalDate half = f.halfGone();
-        return half != null && !half.isAfter(f.from());
+        return half != null && !half.isAfter(report.today());
     }
 
     /** Mean current over the year that a new one gives. */

@@ -18,6 +18,7 @@ import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
+import org.springframework.context.support.GenericApplicationContext;
 import sternwright.app.account.Accounts;
 import sternwright.app.certificate.PrivateFile;
 import sternwright.app.certificate.YardAuthority;
@@ -102,7 +103,18 @@ public final class Serve {
      * @throws IOException if the disk refuses
      */
     public static Serve start(ServeAsk ask, String code) throws IOException {
-        String takenIn = takeIn(ask);
+        Clock clock = ServeApplication.clock(Objects.requireNonNullElse(ask.today(), ""));
+        YardPlace place = place(ask, clock);
+        try {
+            return start(ask, code, place);
+        } catch (IOException | RuntimeException e) {
+            place.close();
+            throw e;
+        }
+    }
+
+    private static Serve start(ServeAsk ask, String code, YardPlace place) throws IOException {
+        String takenIn = takeIn(ask, place);
         Map<String, Object> settings = new HashMap<>();
         settings.put("server.address", ask.address());
         settings.put("server.port", Integer.toString(ask.port()));
@@ -111,7 +123,7 @@ public final class Serve {
         settings.put("sternwright.first-start-code", code);
         accounts(ask.folder(), settings);
         settings.put("server.forward-headers-strategy", ask.behindProxy() ? "native" : "none");
-        PageKeys keys = ask.https() ? https(ask, settings) : null;
+        PageKeys keys = ask.https() ? https(ask, place, settings) : null;
         String today = ask.today();
         if (today != null) {
             settings.put("sternwright.today", today);
@@ -119,6 +131,8 @@ public final class Serve {
         SpringApplication application = new SpringApplication(ServeApplication.class);
         application.setWebApplicationType(WebApplicationType.SERVLET);
         application.setDefaultProperties(settings);
+        application.addInitializers(
+                c -> ((GenericApplicationContext) c).registerBean("yardPlace", YardPlace.class, () -> place));
         if (keys != null) {
             application.addInitializers(c -> c.getBeanFactory().registerSingleton("pageKeys", keys));
         }
@@ -133,10 +147,10 @@ public final class Serve {
         }
     }
 
-    private static PageKeys https(ServeAsk ask, Map<String, Object> settings) throws IOException {
+    private static PageKeys https(ServeAsk ask, YardPlace place, Map<String, Object> settings) throws IOException {
         Clock clock = Clock.systemDefaultZone();
         Path folder = ask.folder().resolve(".desk").resolve("https");
-        YardAuthority authority = YardAuthority.in(folder, yardName(ask), LocalNames.all(ask.names()), clock);
+        YardAuthority authority = YardAuthority.in(folder, yardName(place), LocalNames.all(ask.names()), clock);
         authority.check(ask.names());
         settings.put("server.ssl.bundle", PageKeys.BUNDLE);
         settings.put("sternwright.https.plain-port", Integer.toString(Objects.requireNonNull(ask.plainPort())));
@@ -146,32 +160,35 @@ public final class Serve {
     }
 
     /** The yard's name as phones list it; without one where its texts cannot be read: the pages say what is wrong with them. */
-    private static String yardName(ServeAsk ask) throws IOException {
-        try (YardPlace place = YardPlace.withStore(ask.folder(), System.getenv(), Clock.systemDefaultZone())) {
-            return new OpenYard(place, Clock.systemDefaultZone()).files().yard().name();
+    private static String yardName(YardPlace place) {
+        try {
+            return new OpenYard(place, Clock.systemDefaultZone()).yard().name();
         } catch (BadInput unreadable) {
             return "";
         }
     }
 
-    /** At the first start the yard's files are taken into its store; from then on the store is where the yard is kept. */
-    private static String takeIn(ServeAsk ask) throws IOException {
+    /** The yard's store, opened once for everything that follows. */
+    private static YardPlace place(ServeAsk ask, Clock clock) throws IOException {
         Path folder = ask.folder();
         if (YardPlace.named(folder, System.getenv()).isEmpty() && !Files.exists(YardPlace.storeFile(folder))) {
             FolderLayout.of(folder);
         }
-        try (YardPlace place = YardPlace.withStore(folder, System.getenv(), Clock.systemDefaultZone())) {
-            Store store = place.store().orElseThrow();
-            if (!store.shelf("").marks().isEmpty()) {
-                return "";
-            }
-            String today = ask.today();
-            LocalDate latest = today == null ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(today);
-            MoveYard moved = MoveYard.in(folder, store, false, System.getProperty("user.name", ""), latest);
-            return moved.texts() + " files of the yard were taken into " + store.place()
-                    + ". Pages and commands work there from now on;"
-                    + " \"sternwright export folder FOLDER\" writes them out as files again.";
+        return YardPlace.withStore(folder, System.getenv(), clock);
+    }
+
+    /** At the first start the yard's files are taken into its store; from then on the store is where the yard is kept. */
+    private static String takeIn(ServeAsk ask, YardPlace place) throws IOException {
+        Store store = place.store().orElseThrow();
+        if (!store.shelf("").marks().isEmpty()) {
+            return "";
         }
+        String today = ask.today();
+        LocalDate latest = today == null ? LocalDate.now(ZoneId.systemDefault()) : LocalDate.parse(today);
+        MoveYard moved = MoveYard.in(ask.folder(), store, false, System.getProperty("user.name", ""), latest);
+        return moved.texts() + " files of the yard were taken into " + store.place()
+                + ". Pages and commands work there from now on;"
+                + " \"sternwright export folder FOLDER\" writes them out as files again.";
     }
 
     /** Accounts lie beside the yard in a database that is named, else in a file of their own: signing in waits for no deed. */

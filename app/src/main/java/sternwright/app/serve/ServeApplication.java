@@ -1,7 +1,5 @@
 package sternwright.app.serve;
 
-import java.io.IOException;
-import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.LocalTime;
@@ -43,11 +41,6 @@ public class ServeApplication {
     }
 
     @Bean
-    static YardPlace yardPlace(@Value("${sternwright.folder}") Path folder, Clock clock) throws IOException {
-        return YardPlace.withStore(folder, System.getenv(), clock);
-    }
-
-    @Bean
     static Store store(YardPlace place) {
         return place.store().orElseThrow();
     }
@@ -55,6 +48,16 @@ public class ServeApplication {
     @Bean
     static OpenYard openYard(YardPlace place, Clock clock) {
         return new OpenYard(place, clock);
+    }
+
+    @Bean
+    static GivingBack givingBack() {
+        return new GivingBack();
+    }
+
+    @Bean
+    static ReadAhead readAhead(OpenYard yard) {
+        return new ReadAhead(yard);
     }
 
     @Bean(initMethod = "start")

@@ -9,6 +9,7 @@ import org.springframework.dao.DataAccessException;
 import sternwright.app.files.shelf.Kept;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.ShelfName;
+import sternwright.app.files.shelf.WorkedOut;
 import sternwright.app.files.shelf.Writing;
 
 /** The texts of a store, for one person: what is written is noted under that person's name. */
@@ -65,6 +66,12 @@ final class StoreShelf implements Shelf {
     @Override
     public Writing write(String why) throws IOException {
         return StoreWriting.open(store, by, why);
+    }
+
+    @Override
+    public Optional<WorkedOut> workedOut() throws IOException {
+        return Optional.of(new StoreWorkedOut(
+                store, at == Texts.NOW ? ask(() -> store.texts().head()) : at));
     }
 
     private <T> T ask(Supplier<T> question) throws IOException {

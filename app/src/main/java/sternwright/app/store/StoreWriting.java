@@ -67,7 +67,7 @@ final class StoreWriting implements Writing {
      * A connection whose transaction the database has ended by itself, as SQLite does when the disk is full, must not be used
      * again: its driver would take the next change for part of a transaction that is none.
      */
-    private static void giveBack(Store store, @Nullable Connection connection) {
+    static void giveBack(Store store, @Nullable Connection connection) {
         if (connection == null) {
             return;
         }

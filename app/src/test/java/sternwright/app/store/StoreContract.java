@@ -1,6 +1,7 @@
 package sternwright.app.store;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
@@ -9,8 +10,12 @@ import java.time.Clock;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -22,7 +27,9 @@ import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.files.shelf.Kept;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.ShelfContract;
+import sternwright.app.files.shelf.WorkedOut;
 import sternwright.app.files.shelf.Writing;
+import sternwright.app.store.backup.StoreCopy;
 
 /** What a store does on either database. */
 abstract class StoreContract extends ShelfContract {
@@ -140,5 +147,72 @@ abstract class StoreContract extends ShelfContract {
         try (Store again = Store.open(store.address(), Clock.systemUTC())) {
             assertEquals("kept", again.shelf("").text("yard.yaml").orElseThrow());
         }
+    }
+
+    @Test
+    void aSealStandsForATextAndAllThatWasWrittenBefore() throws IOException {
+        Shelf shelf = store.shelf("Ann");
+        write(shelf, "yard.yaml", "one");
+        write(shelf, "boats/heron.yaml", "h");
+        Map<String, String> first = workedOut(shelf).seals();
+        assertEquals(Set.of("yard.yaml", "boats/heron.yaml"), first.keySet());
+        assertEquals(first, workedOut(store.shelf("Ben")).seals());
+        Shelf still = shelf.still();
+        write(shelf, "yard.yaml", "two");
+        write(shelf, "boats/avocet.yaml", "a");
+        Map<String, String> then = workedOut(shelf).seals();
+        assertNotEquals(first.get("yard.yaml"), then.get("yard.yaml"));
+        assertEquals(first.get("boats/heron.yaml"), then.get("boats/heron.yaml"));
+        Map<String, String> seen = workedOut(still).seals();
+        assertEquals(WorkedOut.MOVING, seen.get("yard.yaml"));
+        assertEquals(first.get("boats/heron.yaml"), seen.get("boats/heron.yaml"));
+        write(shelf, "yard.yaml", "one");
+        assertNotEquals(
+                first.get("yard.yaml"), workedOut(shelf).seals().get("yard.yaml"), "a text that came back has a past");
+        try (Writing writing = shelf.write("sold")) {
+            writing.remove("boats/heron.yaml");
+            writing.commit();
+        }
+        assertEquals(
+                Set.of("yard.yaml", "boats/avocet.yaml"),
+                workedOut(shelf).seals().keySet());
+    }
+
+    @Test
+    void whatWasWorkedOutIsKeptByKindAndNameAndIsInNoBackup(@TempDir Path folder) throws IOException {
+        write(store.shelf("Ann"), "yard.yaml", "one");
+        WorkedOut kept = workedOut(store.shelf(""));
+        kept.keep("a", Map.of("x", row("1", 1, 2), "y", row("1", 3)));
+        kept.keep("b", Map.of("x", row("2", 4)));
+        kept.keep("a", Map.of("y", row("3", 5)));
+        kept.keep("a", Map.of());
+        assertEquals(Map.of("x", "1 [1, 2]", "y", "3 [5]"), rows(kept, "a"));
+        assertEquals(Map.of("x", "2 [4]"), rows(kept, "b"));
+        assertEquals(Map.of(), rows(kept, "c"));
+        assertEquals(List.of(), Verification.of(store).faults());
+        Path file = folder.resolve("copy.db");
+        StoreCopy.write(store, file);
+        try (Store copy = Store.open(StoreAddress.file(file), Clock.systemUTC())) {
+            assertEquals("one", copy.shelf("").text("yard.yaml").orElseThrow());
+            assertEquals(Map.of(), rows(workedOut(copy.shelf("")), "a"));
+        }
+    }
+
+    private static WorkedOut workedOut(Shelf shelf) throws IOException {
+        return shelf.workedOut().orElseThrow();
+    }
+
+    private static WorkedOut.Row row(String from, int... bytes) {
+        byte[] content = new byte[bytes.length];
+        for (int i = 0; i < bytes.length; i++) {
+            content[i] = (byte) bytes[i];
+        }
+        return new WorkedOut.Row(from, content);
+    }
+
+    private static Map<String, String> rows(WorkedOut kept, String kind) throws IOException {
+        Map<String, String> rows = new TreeMap<>();
+        kept.read(kind, (name, from, content) -> rows.put(name, from + " " + Arrays.toString(content)));
+        return rows;
     }
 }

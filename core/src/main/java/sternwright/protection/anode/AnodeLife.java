@@ -53,7 +53,7 @@ public record AnodeLife(
     }
 
     /**
-     * Computes the life of every anode from today on.
+     * Computes the life of every anode from this month on.
      *
      * @param builder builds the circuits
      * @param boat the boat
@@ -79,7 +79,7 @@ public record AnodeLife(
         Map<Weighing, Double> expected = new LinkedHashMap<>();
         lastOfEach(log.weighings()).values().forEach(w -> expected.put(w, expectedLoss(problem, w)));
         return new AnodeLife(
-                forecasts(problem, calibration, log, today, Outlook.TO_THE_END),
+                forecasts(problem, calibration, log, from(log, today), Outlook.TO_THE_END),
                 calibration,
                 stillFull(rest, expected),
                 ratios(expected));
@@ -90,7 +90,10 @@ public record AnodeLife(
         return stillFull.stream().map(StillFull::words).toList();
     }
 
-    /** Only the days of renewal, for the due list of many boats: the same days, for less work. */
+    /**
+     * Only the days of renewal, for the due list of many boats: the same days, for less work. They are the same on every day of a
+     * month until something is written down of the boat.
+     */
     public static Map<PartRef, WearDate> renewals(
             CircuitFromRegister builder,
             Boat boat,
@@ -107,7 +110,19 @@ public record AnodeLife(
         WastageProblem problem = problem(rest, builder.build(boat, berth, now.underWay()), berth, now, year);
         AnodeLog log = AnodeLog.of(boat, rest, history, today);
         DemandCalibration calibration = calibration(problem, berth, log);
-        return wearDates(forecasts(problem, calibration, log, today, Outlook.TO_RENEWAL));
+        return wearDates(forecasts(problem, calibration, log, from(log, today), Outlook.TO_RENEWAL));
+    }
+
+    /**
+     * The day forecasts start on: the first of the month, or the last day on which something was known of an anode if that is later.
+     * Wear is followed in whole months; starting on each day anew would only move the answers to and fro, though nothing has happened.
+     */
+    private static LocalDate from(AnodeLog log, LocalDate today) {
+        LocalDate first = today.withDayOfMonth(1);
+        return log.known().values().stream()
+                .filter(d -> d.isAfter(first))
+                .max(LocalDate::compareTo)
+                .orElse(first);
     }
 
     private static DemandCalibration calibration(WastageProblem problem, Berth berth, AnodeLog log) {

@@ -16,10 +16,10 @@ import sternwright.protection.judgement.Protection;
 final class OwnerWords {
     private OwnerWords() {}
 
-    static List<String> of(List<PartLine> parts, AnodeLife life, @Nullable Diagnosis diagnosis) {
+    static List<String> of(List<PartLine> parts, AnodeLife life, @Nullable Diagnosis diagnosis, LocalDate today) {
         List<String> words = new ArrayList<>();
         words.add(metal(parts));
-        words.add(anodes(life));
+        words.add(anodes(life, today));
         words.addAll(life.findings());
         if (diagnosis != null) {
             words.add("What was read and weighed: " + diagnosis.summary());
@@ -57,7 +57,7 @@ final class OwnerWords {
                 .toList();
     }
 
-    private static String anodes(AnodeLife life) {
+    private static String anodes(AnodeLife life, LocalDate today) {
         if (life.forecasts().isEmpty()) {
             return "The register knows no anode on this boat. Bare metal under water without one wastes.";
         }
@@ -66,7 +66,7 @@ final class OwnerWords {
                 .sorted(Comparator.comparing(f -> Objects.requireNonNull(f.halfGone())))
                 .toList();
         long now = due.stream()
-                .filter(f -> !Objects.requireNonNull(f.halfGone()).isAfter(f.from()))
+                .filter(f -> !Objects.requireNonNull(f.halfGone()).isAfter(today))
                 .count();
         if (now > 0) {
             return (now == life.forecasts().size()

@@ -73,7 +73,7 @@ public final class ReportWriter {
                 found,
                 diagnosis.next(),
                 pocket(rest, state, life),
-                OwnerWords.of(parts, life, found),
+                OwnerWords.of(parts, life, found, request.today()),
                 new Adviser(rest, request.berth(), parts, life, suited, request.today()).all(found));
     }
 

@@ -193,7 +193,34 @@ class WastageTest {
         assertEquals(0, life.calibration().spells(), "its weighing says nothing of the demand");
     }
 
+    @Test
+    void withinAMonthDaysOfRenewalStayUntilSomethingIsWrittenDown() {
+        PartRef ref = new PartRef("main", "leg-anode");
+        ServiceEntry renewed = ServiceEntry.done(LocalDate.of(2025, 4, 17), ref, "renew-anode", null);
+        BoatHistory before = new BoatHistory("test", List.of(renewed), List.of());
+        ServiceEntry seen = new ServiceEntry(
+                LocalDate.of(2026, 4, 10),
+                ref,
+                "inspect-anode",
+                Outcome.SEEN,
+                null,
+                "",
+                List.of(new TakenReading("anode-remaining", 60, "%")),
+                "");
+        BoatHistory after = new BoatHistory("test", List.of(renewed, seen), List.of());
+        Map<PartRef, WearDate> first = renewals(before, LocalDate.of(2026, 4, 1));
+        for (int day = 2; day <= 30; day++) {
+            LocalDate today = LocalDate.of(2026, 4, day);
+            assertEquals(first, renewals(before, today));
+            assertEquals(day < 10, first.equals(renewals(after, today)), "weighed on the 10th");
+        }
+    }
+
     private static Map<PartRef, WearDate> renewals(BoatHistory history) {
+        return renewals(history, TODAY);
+    }
+
+    private static Map<PartRef, WearDate> renewals(BoatHistory history, LocalDate today) {
         return AnodeLife.renewals(
                 new CircuitFromRegister(ProtectionBoats.kinds(), MetalCatalogue.standard()),
                 ProtectionBoats.saildrive(),
@@ -201,7 +228,7 @@ class WastageTest {
                 CircuitCondition.atBerth(Month.APRIL),
                 BoatYear.atBerth(),
                 history,
-                TODAY);
+                today);
     }
 
     private static AnodeLife life(BoatHistory history) {

@@ -3,6 +3,7 @@ package sternwright.app.desk.due;
 import java.time.LocalDate;
 import java.util.Collection;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -52,10 +53,38 @@ public final class DueWork {
      * @return every work on every part, the soonest first
      */
     public List<Due> all(LocalDate today) {
+        return all(today, protection::wear);
+    }
+
+    /** Tells when a boat's anodes are half gone. */
+    @FunctionalInterface
+    public interface WearOf {
+        /**
+         * The days on which her anodes are half gone.
+         *
+         * @param boat the boat
+         * @param history what is written down of it
+         * @param today the day asked for
+         * @return by part; empty where they cannot be computed
+         */
+        Map<PartRef, WearDate> of(Boat boat, BoatHistory history, LocalDate today);
+    }
+
+    /**
+     * What is due on every boat that was read, where wear is known from elsewhere.
+     *
+     * @param today the day asked for
+     * @param wear as {@link #wear} would say; asked from many threads
+     * @return every work on every part, the soonest first
+     */
+    public List<Due> all(LocalDate today, WearOf wear) {
         YardDueList day = on(today);
         // A map's values are handed out a thousand at a time; a list is shared out evenly.
         return List.copyOf(files.boats().values()).parallelStream()
-                .map(b -> day.of(asked(b, files.history(b.id()), today)))
+                .map(b -> {
+                    BoatHistory history = files.history(b.id());
+                    return day.of(asked(b, history, byNow(wear.of(b, history, today), today)));
+                })
                 .flatMap(Collection::stream)
                 .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))
                 .toList();
@@ -70,21 +99,62 @@ public final class DueWork {
      * @return every work on every part, the soonest first
      */
     public List<Due> of(Boat boat, BoatHistory history, LocalDate today) {
-        return on(today).of(asked(boat, history, today));
+        return of(boat, history, today, wear(boat, history, today));
+    }
+
+    /**
+     * What is due on one boat if its history were as given, where wear is known from elsewhere.
+     *
+     * @param boat the boat
+     * @param history what is written down of it
+     * @param today the day asked for
+     * @param wear as {@link #wear} would say
+     * @return every work on every part, the soonest first
+     */
+    public List<Due> of(Boat boat, BoatHistory history, LocalDate today, Map<PartRef, WearDate> wear) {
+        return on(today).of(asked(boat, history, byNow(wear, today)));
     }
 
     private YardDueList on(LocalDate today) {
         return YardDueList.on(files.yard().season(), book::forPart, today);
     }
 
-    private BoatCase asked(Boat boat, BoatHistory history, LocalDate today) {
+    private BoatCase asked(Boat boat, BoatHistory history, Map<PartRef, WearDate> wear) {
         Berth berth = there(Optional.ofNullable(files.berths().get(boat.berthId())), boat.berthId());
         Use use = there(files.yard().use(boat.use()), boat.use());
-        return new BoatCase(boat, berth, use, history, wear(boat, history, today));
+        return new BoatCase(boat, berth, use, history, wear);
     }
 
-    /** Anodes fall due when they are half gone, as weighed or predicted; every other part by its rules alone. */
-    private Map<PartRef, WearDate> wear(Boat boat, BoatHistory history, LocalDate today) {
+    /** What was foretold for an earlier day of the month and not seen since is so by now; nobody saw it on that day. */
+    private static Map<PartRef, WearDate> byNow(Map<PartRef, WearDate> wear, LocalDate today) {
+        if (wear.values().stream().noneMatch(w -> w.early80().isBefore(today))) {
+            return wear;
+        }
+        Map<PartRef, WearDate> byNow = new HashMap<>();
+        wear.forEach((part, w) -> byNow.put(
+                part,
+                new WearDate(
+                        later(w.date(), today),
+                        later(w.early80(), today),
+                        later(w.late80(), today),
+                        w.newLastsMonths(),
+                        w.how())));
+        return byNow;
+    }
+
+    private static LocalDate later(LocalDate one, LocalDate other) {
+        return one.isAfter(other) ? one : other;
+    }
+
+    /**
+     * Anodes fall due when they are half gone, as weighed or predicted; every other part by its rules alone.
+     *
+     * @param boat the boat
+     * @param history what is written down of it
+     * @param today the day asked for; on every day of a month the answer is the same
+     * @return by part; empty where they cannot be computed
+     */
+    public Map<PartRef, WearDate> wear(Boat boat, BoatHistory history, LocalDate today) {
         return protection.wear(boat, history, today);
     }
 

@@ -1,5 +1,6 @@
 package sternwright.app.desk.open;
 
+import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -7,23 +8,38 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
-import java.util.TreeSet;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardSnapshot;
+import sternwright.app.files.shelf.Shelf;
 import sternwright.boat.Boat;
 import sternwright.due.Due;
+import sternwright.history.BoatHistory;
 
 /** What is due on the boats of an open yard, worked out again only for boats that have changed. */
 final class OpenDues {
     private static final Comparator<Due> SOONEST =
             Comparator.comparing(Due::dueOn).thenComparing(Due::boatId);
 
+    private final KnownWear wear = new KnownWear();
+
     @Nullable
     private Known known;
 
     private record Known(YardSnapshot snapshot, LocalDate today, List<Due> all, Map<String, List<Due>> byBoat) {}
+
+    /** Wear that was worked out before the program was started. */
+    synchronized void recall(Shelf shelf, YardSnapshot snapshot, LocalDate today) throws IOException {
+        if (known == null) {
+            wear.recall(shelf, snapshot, today);
+        }
+    }
+
+    /** Keeps wear for the next start. */
+    void keep(Shelf shelf) throws IOException {
+        wear.keep(shelf);
+    }
 
     synchronized List<Due> all(YardSnapshot snapshot, LocalDate today) {
         return known(snapshot, today).all;
@@ -39,8 +55,8 @@ final class OpenDues {
             return before;
         }
         List<Due> all = before != null && before.today.equals(today) && sameRules(before.snapshot, snapshot)
-                ? again(before, snapshot.files(), today)
-                : new DueWork(snapshot.files()).all(today);
+                ? again(before, snapshot, today)
+                : anew(snapshot, today);
         Known now = new Known(snapshot, today, all, byBoat(all));
         known = now;
         return now;
@@ -55,35 +71,29 @@ final class OpenDues {
                 && a.programmes().equals(b.programmes());
     }
 
+    private List<Due> anew(YardSnapshot snapshot, LocalDate today) {
+        DueWork work = new DueWork(snapshot.files());
+        return new SlimDues().of(work.all(today, wear.of(snapshot, work)));
+    }
+
     /** The order of those that stay is kept, so that sorting again is one pass. */
-    private static List<Due> again(Known before, YardFiles now, LocalDate today) {
-        Set<String> changed = changed(before.snapshot.files(), now);
+    private List<Due> again(Known before, YardSnapshot snapshot, LocalDate today) {
+        YardFiles now = snapshot.files();
+        Set<String> changed = snapshot.since(before.snapshot);
         List<Due> all = new ArrayList<>(before.all);
         all.removeIf(d -> changed.contains(d.boatId()));
         DueWork work = new DueWork(now);
+        SlimDues slim = new SlimDues();
         for (String id : changed) {
             Boat boat = now.boats().get(id);
             if (boat != null) {
-                all.addAll(work.of(boat, now.history(id), today));
+                BoatHistory history = now.history(id);
+                all.addAll(slim.of(
+                        work.of(boat, history, today, wear.of(snapshot, work).of(boat, history, today))));
             }
         }
         all.sort(SOONEST);
         return List.copyOf(all);
-    }
-
-    /** Boats that are new, gone, or said anew since; the rest are the very same records. */
-    private static Set<String> changed(YardFiles before, YardFiles now) {
-        Set<String> changed = new TreeSet<>();
-        before.boats().keySet().stream()
-                .filter(id -> !now.boats().containsKey(id))
-                .forEach(changed::add);
-        now.boats().forEach((id, boat) -> {
-            if (before.boats().get(id) != boat
-                    || before.histories().get(id) != now.histories().get(id)) {
-                changed.add(id);
-            }
-        });
-        return changed;
     }
 
     private static Map<String, List<Due>> byBoat(List<Due> all) {

@@ -6,15 +6,20 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
+import sternwright.app.files.FolderLayout;
 import sternwright.app.files.YardFiles;
+import sternwright.app.files.YardFolder;
 import sternwright.app.files.YardSnapshot;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.files.shelf.Keeper;
+import sternwright.app.files.shelf.Kept;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.due.Due;
+import sternwright.yard.Yard;
 
 /**
  * A yard that stays open: what it says is kept, and read again only where a text has changed. Any number of threads may ask, and
@@ -33,8 +38,12 @@ public final class OpenYard {
     @Nullable
     private volatile YardSnapshot known;
 
+    @Nullable
+    private volatile Sign sign;
+
     private volatile LocalDate day = LocalDate.MIN;
     private volatile long lookedAt = Long.MIN_VALUE;
+    private final AtomicReference<@Nullable YardSnapshot> unkept = new AtomicReference<>();
     private final OpenDues dues = new OpenDues();
 
     /**
@@ -90,6 +99,31 @@ public final class OpenYard {
     }
 
     /**
+     * The yard itself; where nothing was read yet, only its own text is read and no boat.
+     *
+     * @return name, units, uses
+     * @throws BadInput with every problem of what was read
+     */
+    public Yard yard() {
+        if (known != null) {
+            return files().yard();
+        }
+        try {
+            String version = shelf.kept(FolderLayout.YARD).map(Kept::version).orElse("");
+            Sign before = sign;
+            if (before == null || !before.version.equals(version)) {
+                before = new Sign(version, YardFolder.yard(shelf, today()));
+                sign = before;
+            }
+            return before.yard;
+        } catch (IOException e) {
+            throw new UncheckedIOException("cannot read " + shelf.place(), e);
+        }
+    }
+
+    private record Sign(String version, Yard yard) {}
+
+    /**
      * What is due on every boat today.
      *
      * @return every work, the soonest first
@@ -118,6 +152,19 @@ public final class OpenYard {
      */
     public String state() {
         return snapshot().state();
+    }
+
+    /**
+     * Keeps what was read for the next start, which is then quicker. The answers are the same without it.
+     *
+     * @throws IOException if the keeper cannot be written; nothing is lost but time
+     */
+    public void keep() throws IOException {
+        YardSnapshot first = unkept.getAndSet(null);
+        if (first != null) {
+            first.keep();
+        }
+        dues.keep(shelf);
     }
 
     /** To be said after a deed wrote: the next question looks at once. */
@@ -150,6 +197,10 @@ public final class OpenYard {
             long at = clock.millis();
             YardSnapshot before = known;
             YardSnapshot now = before == null ? YardSnapshot.of(shelf, today) : before.next(shelf, today);
+            if (before == null) {
+                dues.recall(shelf, now, today);
+                unkept.set(now);
+            }
             known = now;
             day = today;
             lookedAt = at;

@@ -88,4 +88,14 @@ public interface Shelf {
      * @throws IOException if another program keeps the shelf too long, or the keeper cannot be written
      */
     Writing write(String why) throws IOException;
+
+    /**
+     * What was worked out from these texts and is kept beside them.
+     *
+     * @return empty where nothing but texts is kept
+     * @throws IOException if the keeper cannot be read
+     */
+    default Optional<WorkedOut> workedOut() throws IOException {
+        return Optional.empty();
+    }
 }

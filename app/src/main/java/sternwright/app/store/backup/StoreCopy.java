@@ -6,6 +6,7 @@ import java.nio.file.Path;
 import java.sql.Connection;
 import java.sql.PreparedStatement;
 import java.sql.SQLException;
+import java.sql.Statement;
 import java.time.Clock;
 import java.util.List;
 import javax.sql.DataSource;
@@ -39,6 +40,7 @@ public final class StoreCopy {
     public static void write(Store store, Path file) throws IOException {
         if (store.address().isFile()) {
             vacuum(store.reader(), file);
+            withoutWorkedOut(file);
             return;
         }
         try (Store copy = Store.open(StoreAddress.file(file), Clock.systemUTC())) {
@@ -118,6 +120,19 @@ public final class StoreCopy {
             new TableCopy(from, to).copy(tables);
         } catch (SQLException e) {
             throw new IOException("cannot copy the accounts: " + e.getMessage(), e);
+        }
+    }
+
+    /** What follows from the texts is worked out again; a backup does without. */
+    private static void withoutWorkedOut(Path file) throws IOException {
+        try (Connection c = sqlite(file).getConnection();
+                Statement s = c.createStatement()) {
+            if (s.executeUpdate("delete from worked_out") > 0) {
+                s.execute("vacuum");
+            }
+        } catch (SQLException e) {
+            Files.deleteIfExists(file);
+            throw new IOException("cannot write " + file + ": " + e.getMessage(), e);
         }
     }
 

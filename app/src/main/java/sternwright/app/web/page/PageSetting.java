@@ -45,7 +45,7 @@ class PageSetting implements WebMvcConfigurer {
 
     private static YardSign sign(OpenYard yard) {
         try {
-            Yard known = yard.files().yard();
+            Yard known = yard.yard();
             return new YardSign(known.name(), known.invented(), known.units());
         } catch (BadInput unreadable) {
             return new YardSign("", false, YardUnits.METRIC);

@@ -1,0 +1,115 @@
+package sternwright.app.desk.open;
+
+import java.io.IOException;
+import java.time.LocalDate;
+import java.time.YearMonth;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.concurrent.ConcurrentHashMap;
+import sternwright.app.desk.due.DueWork;
+import sternwright.app.files.YardSnapshot;
+import sternwright.app.files.packed.Packing;
+import sternwright.app.files.packed.ProgramMark;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.WorkedOut;
+import sternwright.boat.PartRef;
+import sternwright.due.WearDate;
+
+/**
+ * When anodes are half gone, by far the most work of a due list. It is the same on all days of a month as long as a boat and what
+ * it rests on are the same, so it is remembered that long, and kept from one start to the next where the keeper can do that.
+ */
+final class KnownWear {
+    private static final String KIND = "wear";
+    private static final int AT_ONCE = 500;
+    private static final Packing PACKING = new Packing(List.of(), List.of(PartRef.class));
+
+    private final Map<String, Known> byBoat = new ConcurrentHashMap<>();
+    private final Map<String, WorkedOut.Row> unkept = new ConcurrentHashMap<>();
+
+    private record Known(Object read, YearMonth month, Map<PartRef, WearDate> dates) {}
+
+    /** One anode. */
+    record Line(PartRef part, WearDate date) {}
+
+    /** All anodes of a boat. */
+    record Lines(List<Line> lines) {
+        static Lines of(Map<PartRef, WearDate> dates) {
+            List<Line> lines = new ArrayList<>();
+            dates.forEach((part, date) -> lines.add(new Line(part, date)));
+            return new Lines(lines);
+        }
+
+        Map<PartRef, WearDate> dates() {
+            Map<PartRef, WearDate> dates = new HashMap<>();
+            lines.forEach(l -> dates.put(l.part, l.date));
+            return dates;
+        }
+    }
+
+    /** Answers from what is known; works out the rest. */
+    DueWork.WearOf of(YardSnapshot snapshot, DueWork work) {
+        return (boat, history, today) -> {
+            Object read = Objects.requireNonNull(snapshot.reading(boat.id()));
+            YearMonth month = YearMonth.from(today);
+            Known known = byBoat.get(boat.id());
+            if (known != null && known.read == read && known.month.equals(month)) {
+                return known.dates;
+            }
+            Map<PartRef, WearDate> dates = work.wear(boat, history, today);
+            byBoat.put(boat.id(), new Known(read, month, dates));
+            snapshot.madeFrom(boat.id())
+                    .ifPresent(from -> unkept.put(
+                            boat.id(),
+                            new WorkedOut.Row(key(from, month), PACKING.pack(Lines.class, Lines.of(dates)))));
+            return dates;
+        };
+    }
+
+    private static String key(String madeFrom, YearMonth month) {
+        return ProgramMark.sha256(madeFrom + ' ' + month);
+    }
+
+    /** Takes what was kept at an earlier start and still holds. */
+    void recall(Shelf shelf, YardSnapshot snapshot, LocalDate today) throws IOException {
+        WorkedOut store = shelf.workedOut().orElse(null);
+        if (store == null) {
+            return;
+        }
+        YearMonth month = YearMonth.from(today);
+        Map<Object, Object> pool = new HashMap<>();
+        store.read(KIND, (id, from, content) -> {
+            boolean same = snapshot.madeFrom(id)
+                    .filter(m -> key(m, month).equals(from))
+                    .isPresent();
+            if (same && Packing.sound(content)) {
+                Map<PartRef, WearDate> dates =
+                        PACKING.unpack(Lines.class, content, pool).dates();
+                byBoat.put(id, new Known(Objects.requireNonNull(snapshot.reading(id)), month, dates));
+            }
+        });
+    }
+
+    /** Keeps what was worked out for the next start. */
+    void keep(Shelf shelf) throws IOException {
+        WorkedOut store = shelf.workedOut().orElse(null);
+        if (store == null) {
+            unkept.clear();
+            return;
+        }
+        Map<String, WorkedOut.Row> some = new LinkedHashMap<>();
+        for (Map.Entry<String, WorkedOut.Row> row : Map.copyOf(unkept).entrySet()) {
+            some.put(row.getKey(), row.getValue());
+            unkept.remove(row.getKey(), row.getValue());
+            if (some.size() == AT_ONCE) {
+                store.keep(KIND, some);
+                some.clear();
+            }
+        }
+        store.keep(KIND, some);
+    }
+}

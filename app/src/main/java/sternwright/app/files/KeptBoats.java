@@ -1,0 +1,168 @@
+package sternwright.app.files;
+
+import java.io.IOException;
+import java.nio.ByteBuffer;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Collection;
+import java.util.Collections;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import org.jspecify.annotations.Nullable;
+import sternwright.app.files.packed.Packing;
+import sternwright.app.files.packed.ProgramMark;
+import sternwright.app.files.problem.Problem;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.files.shelf.WorkedOut;
+import sternwright.boat.Boat;
+import sternwright.boat.PartKind;
+import sternwright.boat.PartRef;
+
+/**
+ * What was read of boats, kept by their store from one start to the next: reading it costs a tenth of reading their texts.
+ *
+ * <p>What is kept of a boat is used only by the very build of the program that kept it, on a day not before the one on which she
+ * was read, and as long as her texts and those that hold for all boats are the same, by the store's chain of hashes. Everything
+ * else is read from the texts, as if nothing were kept.
+ */
+final class KeptBoats {
+    private static final String KIND = "boat";
+
+    /** Day, length of the first part. */
+    private static final int HEAD = Long.BYTES + Integer.BYTES;
+
+    private final WorkedOut store;
+    private final LocalDate latest;
+    private final Map<String, String> madeFrom;
+
+    private KeptBoats(WorkedOut store, LocalDate latest, Map<String, String> madeFrom) {
+        this.store = store;
+        this.latest = latest;
+        this.madeFrom = madeFrom;
+    }
+
+    /** What a boat's file says beside her history. */
+    record Read(Boat boat, List<Problem> remarks) {}
+
+    private static final class Words {
+        static final Packing PACKING = new Packing(
+                Shipped.catalogue().kinds().stream().map(PartKind::id).toList(), List.of(PartRef.class));
+    }
+
+    /**
+     * Opens what a shelf's keeper has kept.
+     *
+     * @param still the shelf as it is read
+     * @param ids the boats
+     * @param latest the last day on which anything can have happened
+     * @return empty where the keeper keeps nothing but texts
+     */
+    static Optional<KeptBoats> of(Shelf still, List<String> ids, LocalDate latest) throws IOException {
+        WorkedOut store = still.workedOut().orElse(null);
+        if (store == null) {
+            return Optional.empty();
+        }
+        Map<String, String> seals = store.seals();
+        String common = common(seals);
+        Map<String, String> madeFrom = new HashMap<>();
+        for (String id : ids) {
+            List<String> own = new ArrayList<>();
+            for (String name : List.of(FolderLayout.boat(id), FolderLayout.history(id), FolderLayout.hours(id))) {
+                own.add(seals.getOrDefault(name, "none"));
+            }
+            if (!common.isEmpty() && !own.contains(WorkedOut.MOVING)) {
+                madeFrom.put(id, ProgramMark.sha256(common + id + own));
+            }
+        }
+        return Optional.of(new KeptBoats(store, latest, madeFrom));
+    }
+
+    /** Stands for the program and all texts that hold for all boats; empty if one is being changed. */
+    private static String common(Map<String, String> seals) {
+        StringBuilder common = new StringBuilder(ProgramMark.text());
+        for (Map.Entry<String, String> seal : new TreeMap<>(seals).entrySet()) {
+            String name = seal.getKey();
+            if (List.of(FolderLayout.YARD, FolderLayout.BERTHS, FolderLayout.CATALOGUE)
+                            .contains(name)
+                    || name.startsWith(FolderLayout.PROGRAMMES + "/")) {
+                if (seal.getValue().equals(WorkedOut.MOVING)) {
+                    return "";
+                }
+                common.append(' ').append(name).append(' ').append(seal.getValue());
+            }
+        }
+        return common.toString();
+    }
+
+    /** What stands for all that each boat was read from; boats of which that is not known are left out. */
+    Map<String, String> madeFrom() {
+        return Collections.unmodifiableMap(madeFrom);
+    }
+
+    /** The boats that can be used as they were kept. */
+    Map<String, BoatFile> there() throws IOException {
+        Map<String, BoatFile> there = new HashMap<>();
+        Map<Object, Object> pool = new HashMap<>();
+        store.read(KIND, (id, from, content) -> {
+            if (from.equals(madeFrom.get(id))) {
+                BoatFile file = unpacked(id, content, pool);
+                if (file != null) {
+                    there.put(id, file);
+                }
+            }
+        });
+        return there;
+    }
+
+    private @Nullable BoatFile unpacked(String id, byte[] content, Map<Object, Object> pool) {
+        ByteBuffer head = ByteBuffer.wrap(content);
+        if (content.length < HEAD || head.getLong() > latest.toEpochDay()) {
+            return null;
+        }
+        int middle = HEAD + head.getInt();
+        if (middle < HEAD || middle > content.length) {
+            return null;
+        }
+        byte[] first = Arrays.copyOfRange(content, HEAD, middle);
+        byte[] second = Arrays.copyOfRange(content, middle, content.length);
+        if (!Packing.sound(first) || !Packing.sound(second)) {
+            return null;
+        }
+        Read read = Words.PACKING.unpack(Read.class, first, pool);
+        return new BoatFile(id, Optional.of(read.boat()), new Histories.Packed(second), List.of(), read.remarks());
+    }
+
+    /** The rows that keep boats which were read from their texts; those with mistakes are read again the next time. */
+    Map<String, WorkedOut.Row> rows(Collection<BoatFile> read) {
+        Map<String, WorkedOut.Row> rows = new LinkedHashMap<>();
+        for (BoatFile file : read) {
+            String from = madeFrom.get(file.id());
+            Boat boat = file.boat().orElse(null);
+            if (from != null && boat != null && file.problems().isEmpty()) {
+                rows.put(file.id(), new WorkedOut.Row(from, content(boat, file)));
+            }
+        }
+        return rows;
+    }
+
+    private byte[] content(Boat boat, BoatFile file) {
+        byte[] first = Words.PACKING.pack(Read.class, new Read(boat, file.remarks()));
+        byte[] second = file.packed().bytes();
+        return ByteBuffer.allocate(HEAD + first.length + second.length)
+                .putLong(latest.toEpochDay())
+                .putInt(first.length)
+                .put(first)
+                .put(second)
+                .array();
+    }
+
+    /** Keeps rows for the next start. */
+    void keep(Map<String, WorkedOut.Row> rows) throws IOException {
+        store.keep(KIND, rows);
+    }
+}
