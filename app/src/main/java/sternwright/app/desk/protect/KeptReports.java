@@ -5,6 +5,7 @@ import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.Problem;
@@ -46,7 +47,7 @@ public final class KeptReports {
 
     private record Asked(String boatId, boolean shoreLead) {}
 
-    /** What a report rests on; the same objects as long as nobody has changed them. */
+    /** What a report rests on; the same objects as long as nobody has changed them, but for the history, which is unpacked anew. */
     private record Ground(
             Boat boat,
             @Nullable Berth berth,
@@ -67,7 +68,7 @@ public final class KeptReports {
         boolean same(Ground other) {
             return boat == other.boat
                     && berth == other.berth
-                    && history == other.history
+                    && Objects.equals(history, other.history)
                     && yard == other.yard
                     && catalogue == other.catalogue
                     && today.equals(other.today);

@@ -5,6 +5,7 @@ import static org.junit.jupiter.api.Assertions.assertNotSame;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -12,7 +13,10 @@ import org.junit.jupiter.api.Test;
 import sternwright.app.desk.InventedDesk;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Boat;
+import sternwright.boat.PartRef;
 import sternwright.history.BoatHistory;
+import sternwright.history.HistoryLine;
+import sternwright.history.ServiceEntry;
 
 /** A report holds until what it rests on changes, and no longer. */
 class KeptReportsTest {
@@ -60,7 +64,14 @@ class KeptReportsTest {
     private YardFiles written(Boat of) {
         Map<String, BoatHistory> histories = new HashMap<>(yard.histories());
         BoatHistory before = yard.history(of.id());
-        histories.put(of.id(), BoatHistory.of(of.id(), before.lines(), before.meter()));
+        var engine = of.installations().get(0);
+        List<HistoryLine> lines = new ArrayList<>(before.lines());
+        lines.add(HistoryLine.of(ServiceEntry.done(
+                InventedDesk.TODAY,
+                new PartRef(engine.id(), engine.parts().get(0).id()),
+                "change-engine-oil",
+                null)));
+        histories.put(of.id(), BoatHistory.of(of.id(), lines, before.meter()));
         return new YardFiles(
                 yard.yard(),
                 yard.berths(),
