@@ -214,8 +214,8 @@ public final class PlanSeason {
     private PlannedSeason plan() {
         List<Published> published = known();
         SeasonOfYard season = season(published);
-        onlooker.says("Placing " + season.problem().operations().size() + " operations of "
-                + season.problem().visits().size() + " visits ...");
+        onlooker.says("Placing " + count(season.problem().operations().size(), "operation") + " of "
+                + count(season.problem().visits().size(), "visit") + " ...");
         if (!kept.isEmpty()) {
             KeptPlan plan = KeptPlan.of(season, kept, ask.today());
             if (plan.wrong().isEmpty()) {
@@ -224,6 +224,10 @@ public final class PlanSeason {
             }
         }
         return published.isEmpty() ? anew(season) : onFrom(season, published);
+    }
+
+    private static String count(int n, String one) {
+        return n + " " + one + (n == 1 ? "" : "s");
     }
 
     private SeasonOfYard season(List<Published> published) {
@@ -245,7 +249,7 @@ public final class PlanSeason {
         List<PublishedWork> written = ask.fresh() ? List.of() : SeasonFolder.visits(ask.shelf());
         onlooker.says(
                 written.isEmpty()
-                        ? "Planning the visits of " + yard.boats().size() + " boats ..."
+                        ? "Planning the visits of " + count(yard.boats().size(), "boat") + " ..."
                         : "Taking the visits as they were published ...");
         VisitsForSeason all =
                 new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(dates), written);
