@@ -3,7 +3,9 @@ package sternwright.app.desk.season;
 import java.io.IOException;
 import java.time.LocalDate;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.sheet.SeasonSheets;
@@ -67,33 +69,57 @@ public final class PublishSeason {
         }
     }
 
+    /**
+     * Whether the yard knows already what publishing would write down beside the plan. A person may be away on days on which nothing
+     * was planned: the plan is the same to the letter then, and still the next one has to know.
+     *
+     * @param shelf where the yard's texts are kept
+     * @param planned the season
+     * @param events what happened before it was planned
+     * @return false if publishing would write down more than the plan
+     */
+    public static boolean recorded(Shelf shelf, PlannedSeason planned, List<SeasonEvent> events) {
+        return planned.season().request().dates().equals(SeasonFolder.dates(shelf))
+                && away(shelf, events).equals(SeasonFolder.away(shelf))
+                && promises(shelf, planned, events).equals(SeasonFolder.promises(shelf));
+    }
+
     private static void put(Shelf shelf, Writing files, PlannedSeason planned, List<SeasonEvent> events) {
         List<OwnerDate> dates = planned.season().request().dates();
         if (!dates.equals(SeasonFolder.dates(shelf))) {
             files.put(SeasonFolder.DATES, SeasonSheets.DATES.write(dates));
         }
-        if (!events.isEmpty()) {
-            List<Away> away = new ArrayList<>(SeasonFolder.away(shelf));
-            for (SeasonEvent event : events) {
-                if (event instanceof SeasonEvent.PersonAway e) {
-                    away.add(new Away(e.person(), e.days()));
-                } else if (event instanceof SeasonEvent.HoistDown e) {
-                    away.add(new Away(e.hoist(), e.days()));
-                }
-            }
+        List<Away> away = away(shelf, events);
+        if (!away.equals(SeasonFolder.away(shelf))) {
             files.put(SeasonFolder.AWAY, SeasonSheets.AWAY.write(away));
         }
+        List<PromisedDate> promises = promises(shelf, planned, events);
+        if (!promises.equals(SeasonFolder.promises(shelf))) {
+            files.put(SeasonFolder.PROMISES, SeasonSheets.PROMISES.write(promises));
+        }
+    }
+
+    /** Who and which hoist is away, with what has happened, each once. */
+    private static List<Away> away(Shelf shelf, List<SeasonEvent> events) {
+        Set<Away> away = new LinkedHashSet<>(SeasonFolder.away(shelf));
+        for (SeasonEvent event : events) {
+            if (event instanceof SeasonEvent.PersonAway e) {
+                away.add(new Away(e.person(), e.days()));
+            } else if (event instanceof SeasonEvent.HoistDown e) {
+                away.add(new Away(e.hoist(), e.days()));
+            }
+        }
+        return List.copyOf(away);
+    }
+
+    private static List<PromisedDate> promises(Shelf shelf, PlannedSeason planned, List<SeasonEvent> events) {
         List<PromisedDate> set = events.stream()
                 .filter(e -> e instanceof SeasonEvent.Moved)
                 .map(e -> (SeasonEvent.Moved) e)
                 .map(e -> AfterEvents.promised(
                         e.name(), e.to(), planned.season().request().today()))
                 .toList();
-        List<PromisedDate> before = SeasonFolder.promises(shelf);
-        List<PromisedDate> after = with(before, set, events);
-        if (!after.equals(before)) {
-            files.put(SeasonFolder.PROMISES, SeasonSheets.PROMISES.write(after));
-        }
+        return with(SeasonFolder.promises(shelf), set, events);
     }
 
     /** Promises without those that owners have released, with some that were set by hand in place of those of the same name. */

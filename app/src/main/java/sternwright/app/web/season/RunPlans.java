@@ -8,8 +8,10 @@ import org.springframework.stereotype.Component;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.PlannedSeason;
+import sternwright.app.desk.season.PublishSeason;
 import sternwright.app.desk.season.board.SeasonBoards;
 import sternwright.app.desk.season.board.ShownSeason;
+import sternwright.app.desk.season.run.RunAsk;
 import sternwright.app.desk.season.run.SeasonJobs;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.shelf.Kept;
@@ -43,10 +45,12 @@ class RunPlans {
                 .map(ShownSeason::dated)
                 .orElse(null);
         Optional<Kept> now = now();
-        boolean same = now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();
-        String asked = SeasonJobs.asked(run).published();
-        boolean stale =
-                !same && asked != null && !asked.equals(now.map(Kept::version).orElse(""));
+        RunAsk ask = SeasonJobs.asked(run);
+        String asked = ask.published();
+        boolean since = asked != null && !asked.equals(now.map(Kept::version).orElse(""));
+        boolean same = now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent()
+                && (since || PublishSeason.recorded(yard.shelf(""), plan, ask.events()));
+        boolean stale = !same && since;
         List<MoveVisit.Move> moves = same
                 ? List.of()
                 : MoveVisit.moves(plan).stream().filter(m -> !m.promised()).toList();
