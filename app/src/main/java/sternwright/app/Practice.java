@@ -48,7 +48,9 @@ public final class Practice {
     }
 
     private static void pages(Path yard) throws IOException, InterruptedException {
-        Serve serve = Serve.start(new ServeAsk(yard, "127.0.0.1", 0, List.of(), false, null), "");
+        ServeAsk ask = new ServeAsk(yard, "127.0.0.1", 0, List.of(), false, null);
+        Serve.asPrepared(ask);
+        Serve serve = Serve.start(ask, "");
         HttpClient browser = HttpClient.newBuilder()
                 .followRedirects(HttpClient.Redirect.NORMAL)
                 .build();

@@ -4,16 +4,30 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The readings of one meter that fit together: the longest row that never falls and never rises by more than 24 hours a day.
  *
  * <p>A single slip is passed over. A fall below half after which at least two readings stay low is taken for a meter that was
- * replaced without a note. Both are said.
+ * replaced without a note. A last reading that leaps away from all before it waits for another one that bears it out: a digit
+ * too many would make every work fall due. All are said.
  */
 record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
     private static final double HOURS_A_DAY = 24;
     private static final double NEW_METER_SHARE = 0.5;
+
+    /** No boat whose owner steers her runs so much on average; those that do have always done so. Common practice, no source. */
+    private static final double LEAP_HOURS_A_DAY = 6;
+
+    /** So many times what was usual before is a leap. Common practice, no source. */
+    private static final double LEAP_TIMES = 10;
+
+    /** A trip of some weeks may run day and night, and of less than a season nobody knows what is usual. */
+    private static final long LEAP_DAYS = 30;
+
+    private static final long USUAL_DAYS = 90;
 
     /** The chain of one meter that began at {@code start} hours; what reads less than that cannot be of this meter. */
     static MeterChain of(List<MeterReading> readings, double offset, double start) {
@@ -31,6 +45,7 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
                                 new MeterRemark(
                                         r.date(),
                                         r.hours(),
+                                        "which is lower than this meter began with",
                                         "The reading of " + hours(r.hours()) + " is lower than the " + hours(start)
                                                 + " at which this meter was fitted and is passed over. Correct the one or the other.")));
         return new MeterChain(chain.points, remarks);
@@ -56,6 +71,7 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
         remarks.add(new MeterRemark(
                 first.date(),
                 first.hours(),
+                "which is far lower than this meter showed before",
                 "The meter fell to " + hours(first.hours())
                         + " and stayed low, so it is taken for a new meter that began"
                         + " at 0 h. If so, enter the change with the old meter's last figure."));
@@ -131,20 +147,78 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
     private static MeterChain gather(List<MeterReading> readings, boolean[] kept, double offset) {
         List<RunningHours.Point> points = new ArrayList<>();
         List<MeterRemark> remarks = new ArrayList<>();
+        MeterRemark leap = leap(readings, kept);
         for (int i = 0; i < kept.length; i++) {
             MeterReading r = readings.get(i);
             if (kept[i]) {
                 points.add(new RunningHours.Point(r.date(), offset + r.hours()));
+            } else if (leap != null && leap.isOf(r)) {
+                remarks.add(leap);
             } else {
                 remarks.add(new MeterRemark(
                         r.date(),
                         r.hours(),
+                        "which does not fit the other readings of this meter",
                         "The reading of " + hours(r.hours())
                                 + " does not fit the others and is passed over. Correct it, or"
                                 + " if the meter was replaced enter the change with the old meter's last figure."));
             }
         }
         return new MeterChain(points, remarks);
+    }
+
+    /** Takes a last reading that leaps away out of those that are kept, and says so; the last figure of a replaced meter stands. */
+    private static @Nullable MeterRemark leap(List<MeterReading> readings, boolean[] kept) {
+        int end = keptBelow(kept, kept.length);
+        int beforeEnd = keptBelow(kept, Math.max(0, end));
+        if (beforeEnd < 0 || readings.get(end).newMeterHours() != null) {
+            return null;
+        }
+        int begin = 0;
+        while (!kept[begin]) {
+            begin++;
+        }
+        MeterReading first = readings.get(begin);
+        MeterReading before = readings.get(beforeEnd);
+        MeterReading last = readings.get(end);
+        long days = ChronoUnit.DAYS.between(before.date(), last.date());
+        long usualDays = ChronoUnit.DAYS.between(first.date(), before.date());
+        if (days < LEAP_DAYS || usualDays < USUAL_DAYS) {
+            return null;
+        }
+        double aDay = (last.hours() - before.hours()) / days;
+        double usual = (before.hours() - first.hours()) / usualDays;
+        if (aDay <= LEAP_HOURS_A_DAY || aDay <= LEAP_TIMES * usual) {
+            return null;
+        }
+        kept[end] = false;
+        String why = String.format(
+                Locale.ROOT,
+                "means %.0f h a day since %s, after %.1f h a day before%s",
+                aDay,
+                before.date(),
+                usual,
+                oneDigitLess(last, before));
+        return new MeterRemark(
+                last.date(),
+                last.hours(),
+                "which " + why,
+                "The reading of " + hours(last.hours()) + " " + why
+                        + ". It is passed over until a second reading bears it"
+                        + " out: read the meter again and enter what it shows.");
+    }
+
+    private static String oneDigitLess(MeterReading last, MeterReading before) {
+        double perhaps = Math.rint(last.hours() / 10);
+        return perhaps >= before.hours() ? "; with one digit less it is " + hours(perhaps) : "";
+    }
+
+    private static int keptBelow(boolean[] kept, int end) {
+        int i = end - 1;
+        while (i >= 0 && !kept[i]) {
+            i--;
+        }
+        return i;
     }
 
     /** Most meters are read without a slip: then nothing has to be looked for. */

@@ -137,8 +137,7 @@ public final class JobCards {
         MeterReading last = null;
         for (MeterReading r : readings) {
             boolean counted = running.points().stream().anyMatch(p -> p.date().equals(r.date()));
-            boolean slip =
-                    running.remarks().stream().anyMatch(m -> m.date().equals(r.date()) && m.hours() == r.hours());
+            boolean slip = running.remarks().stream().anyMatch(m -> m.isOf(r));
             if (counted && (!slip || last == null || !last.date().equals(r.date()))) {
                 last = r;
             }

@@ -69,6 +69,39 @@ class RunningHoursTest {
         assertEquals(2, hours.remarks().size(), hours.remarks()::toString);
     }
 
+    @Test
+    void aDigitTooManyWaitsForASecondReading() {
+        List<MeterReading> readings =
+                new ArrayList<>(List.of(at("2024-05-01", 160), at("2025-04-20", 382), at("2025-11-20", 5040)));
+        RunningHours hours = RunningHours.of(readings);
+        assertEquals(382, last(hours));
+        assertEquals(1, hours.remarks().size());
+        String said = hours.remarks().get(0).text();
+        assertTrue(said.contains("5040 h means 22 h a day since 2025-04-20, after 0.6 h a day before"), said);
+        assertTrue(said.contains("with one digit less it is 504 h"), said);
+
+        readings.add(at("2025-11-20", 5040));
+        assertEquals(5040, last(RunningHours.of(readings)));
+        assertTrue(RunningHours.of(readings).remarks().isEmpty());
+    }
+
+    @Test
+    void aBoatThatAlwaysRunsMuchLeapsNot() {
+        RunningHours hours =
+                RunningHours.of(List.of(at("2024-01-01", 0), at("2025-01-01", 3000), at("2025-07-01", 5600)));
+        assertEquals(5600, last(hours));
+        assertTrue(hours.remarks().isEmpty());
+    }
+
+    @Test
+    void theLastFigureOfAReplacedMeterStands() {
+        RunningHours hours = RunningHours.of(List.of(
+                at("2024-05-01", 160),
+                at("2025-04-20", 382),
+                new MeterReading(LocalDate.of(2025, 11, 20), "main", 5040, 0.0, "yard")));
+        assertEquals(5040, last(hours));
+    }
+
     static IntStream seeds() {
         return IntStream.range(0, 100);
     }

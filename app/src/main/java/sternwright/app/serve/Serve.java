@@ -13,12 +13,14 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.springframework.beans.factory.support.DefaultListableBeanFactory;
 import org.springframework.boot.SpringApplication;
 import org.springframework.boot.WebApplicationType;
 import org.springframework.boot.web.server.PortInUseException;
 import org.springframework.boot.web.server.context.WebServerApplicationContext;
 import org.springframework.context.ConfigurableApplicationContext;
-import org.springframework.context.support.GenericApplicationContext;
+import org.springframework.core.SpringProperties;
+import org.springframework.util.ClassUtils;
 import sternwright.app.account.Accounts;
 import sternwright.app.certificate.PrivateFile;
 import sternwright.app.certificate.YardAuthority;
@@ -66,6 +68,7 @@ public final class Serve {
      */
     public static void untilEnded(ServeAsk ask, PrintWriter out) throws IOException, InterruptedException {
         String code = ask.thisMachineOnly() ? "" : code();
+        asPrepared(ask);
         Serve serve = start(ask, code);
         if (!serve.takenIn.isEmpty()) {
             out.println(serve.takenIn);
@@ -81,6 +84,20 @@ public final class Serve {
         out.println("Ctrl+C closes them.");
         out.flush();
         Thread.currentThread().join();
+    }
+
+    /**
+     * Lets the next start take how the parts belong together from the build (docs/decisions/0109). The build knows nothing of the pages'
+     * own https; with it they are put together as they start.
+     *
+     * @param ask how they are opened
+     */
+    public static void asPrepared(ServeAsk ask) {
+        boolean prepared = ClassUtils.isPresent(
+                Prepare.class.getName() + "__ApplicationContextInitializer", Serve.class.getClassLoader());
+        if (prepared && !ask.https()) {
+            SpringProperties.setFlag("spring.aot.enabled");
+        }
     }
 
     private static void tellPhones(OwnHttps https, PrintWriter out) {
@@ -128,14 +145,8 @@ public final class Serve {
         if (today != null) {
             settings.put("sternwright.today", today);
         }
-        SpringApplication application = new SpringApplication(ServeApplication.class);
-        application.setWebApplicationType(WebApplicationType.SERVLET);
-        application.setDefaultProperties(settings);
-        application.addInitializers(
-                c -> ((GenericApplicationContext) c).registerBean("yardPlace", YardPlace.class, () -> place));
-        if (keys != null) {
-            application.addInitializers(c -> c.getBeanFactory().registerSingleton("pageKeys", keys));
-        }
+        SpringApplication application = application(settings);
+        application.addInitializers(c -> give((DefaultListableBeanFactory) c.getBeanFactory(), place, keys));
         try {
             return new Serve(application.run(), ask, takenIn, keys);
         } catch (PortInUseException taken) {
@@ -144,6 +155,24 @@ public final class Serve {
                     "port " + taken.getPort() + " is in use",
                     "a free port",
                     "Give another one, or 0 for any.");
+        }
+    }
+
+    /** The pages before anything of a yard is known to them. */
+    static SpringApplication application(Map<String, Object> settings) {
+        SpringApplication application = new SpringApplication(ServeApplication.class);
+        application.setMainApplicationClass(Prepare.class);
+        application.setWebApplicationType(WebApplicationType.SERVLET);
+        application.setDefaultProperties(settings);
+        return application;
+    }
+
+    /** The yard is closed after everything that was made from it. */
+    private static void give(DefaultListableBeanFactory parts, YardPlace place, @Nullable PageKeys keys) {
+        parts.registerSingleton("yardPlace", place);
+        parts.registerDisposableBean("yardPlace", place::close);
+        if (keys != null) {
+            parts.registerSingleton("pageKeys", keys);
         }
     }
 
@@ -201,6 +230,9 @@ public final class Serve {
             }
             PrivateFile.close(file);
             settings.put("spring.datasource.url", sqlite(file));
+            // One writes at a time anyhow; waiting for each other here is fair, while waiting for the file's lock is
+            // not.
+            settings.put("spring.datasource.hikari.maximum-pool-size", "1");
         } else {
             settings.put("spring.datasource.url", named.url());
             settings.put("spring.datasource.username", named.user());

@@ -21,7 +21,7 @@ import sternwright.history.RunningHours;
 
 /**
  * Whether what meters are said to show can be, seen beside what they showed before, afterwards, and in the same table. An hour
- * meter never falls and gains no more than 24 hours a day; a replaced meter is said.
+ * meter never falls, gains no more than 24 hours a day and does not leap away from what was usual; a replaced meter is said.
  */
 public final class MeterSense {
     private static final double HOURS_A_DAY = 24;
@@ -135,7 +135,7 @@ public final class MeterSense {
             List<Sheet.Row<MeterReading>> of = rows.stream()
                     .filter(r -> r.value().installationId().equals(engine.id()))
                     .toList();
-            if (of.size() < 2) {
+            if (of.isEmpty()) {
                 continue;
             }
             List<MeterReading> old = known.stream()
@@ -145,11 +145,12 @@ public final class MeterSense {
             of.forEach(r -> all.add(r.value()));
             Set<MeterRemark> remarks = new HashSet<>(RunningHours.of(all).remarks());
             RunningHours.of(old).remarks().forEach(remarks::remove);
-            of.stream()
-                    .filter(r -> remarks.stream()
-                            .anyMatch(m -> m.date().equals(r.value().date())
-                                    && m.hours() == r.value().hours()))
-                    .forEach(r -> wrong.add(odd(r, "which does not fit the other readings of this meter")));
+            for (Sheet.Row<MeterReading> row : of) {
+                remarks.stream()
+                        .filter(m -> m.isOf(row.value()))
+                        .findFirst()
+                        .ifPresent(m -> wrong.add(odd(row, m.why())));
+            }
         }
     }
 

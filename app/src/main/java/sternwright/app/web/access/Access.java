@@ -34,9 +34,13 @@ import sternwright.app.account.SignInNames;
 
 /** Guards every page. What is not opened here by name is for people who have signed in. */
 @Configuration(proxyBeanMethods = false)
-@EnableWebSecurity
-@EnableMethodSecurity(prePostEnabled = false, jsr250Enabled = true)
 public class Access {
+    /** Apart from the parts below: Spring takes a class of this kind for a part to be made before all guards, with all it makes. */
+    @Configuration(proxyBeanMethods = false)
+    @EnableWebSecurity
+    @EnableMethodSecurity(prePostEnabled = false, jsr250Enabled = true)
+    static class On {}
+
     /** What may be asked for without signing in. */
     public static final List<String> OPEN = List.of(
             "/assets/**",
