@@ -7,6 +7,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Set;
+import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.kind.BoatShape;
@@ -33,6 +34,7 @@ import sternwright.protection.metal.Metal;
 import sternwright.protection.metal.MetalCatalogue;
 import sternwright.service.Programme;
 import sternwright.service.Rule;
+import sternwright.yard.LengthBand;
 import sternwright.yard.Use;
 import sternwright.yard.Yard;
 
@@ -64,6 +66,37 @@ final class BoatCheck {
             programmes.add(p.id());
             p.rules().stream().map(Rule::id).forEach(rules::add);
         });
+    }
+
+    /**
+     * All that a boat is checked against, in one order. Boats that were right stay so while it is the same, whatever else changes in
+     * the texts that hold for all of them.
+     */
+    record Grounds(
+            @Nullable List<Double> lifts,
+            @Nullable Set<String> uses,
+            @Nullable Set<String> berths,
+            @Nullable Set<String> kinds,
+            @Nullable Set<String> programmes,
+            Set<String> rules) {}
+
+    /** What this check looks at. */
+    Grounds grounds() {
+        return new Grounds(
+                yard == null
+                        ? null
+                        : yard.tariff().lifts().stream()
+                                .map(LengthBand::upToLengthM)
+                                .toList(),
+                yard == null ? null : yard.uses().stream().map(Use::id).collect(Collectors.toCollection(TreeSet::new)),
+                sorted(berths),
+                sorted(kinds),
+                sorted(allProgrammesRead ? programmes : null),
+                new TreeSet<>(rules));
+    }
+
+    private static @Nullable Set<String> sorted(@Nullable Set<String> names) {
+        return names == null ? null : new TreeSet<>(names);
     }
 
     /** Names of things in other files that are not there; told even if other fields of the file are wrong. */

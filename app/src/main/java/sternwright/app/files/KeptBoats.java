@@ -3,16 +3,13 @@ package sternwright.app.files;
 import java.io.IOException;
 import java.nio.ByteBuffer;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Collection;
-import java.util.Collections;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.packed.Packing;
 import sternwright.app.files.packed.ProgramMark;
@@ -27,8 +24,8 @@ import sternwright.boat.PartRef;
  * What was read of boats, kept by their store from one start to the next: reading it costs a tenth of reading their texts.
  *
  * <p>What is kept of a boat is used only by the very build of the program that kept it, on a day not before the one on which she
- * was read, and as long as her texts and those that hold for all boats are the same, by the store's chain of hashes. Everything
- * else is read from the texts, as if nothing were kept.
+ * was read, as long as her texts are the same, by the store's chain of hashes, and what she was checked against is. Everything else is
+ * read from the texts, as if nothing were kept.
  */
 final class KeptBoats {
     private static final String KIND = "boat";
@@ -39,11 +36,13 @@ final class KeptBoats {
     private final WorkedOut store;
     private final LocalDate latest;
     private final Map<String, String> madeFrom;
+    private final String waters;
 
-    private KeptBoats(WorkedOut store, LocalDate latest, Map<String, String> madeFrom) {
+    private KeptBoats(WorkedOut store, LocalDate latest, Map<String, String> madeFrom, String waters) {
         this.store = store;
         this.latest = latest;
         this.madeFrom = madeFrom;
+        this.waters = waters;
     }
 
     /** What a boat's file says beside her history. */
@@ -60,48 +59,43 @@ final class KeptBoats {
      * @param still the shelf as it is read
      * @param ids the boats
      * @param latest the last day on which anything can have happened
+     * @param grounds what boats are checked against
      * @return empty where the keeper keeps nothing but texts
      */
-    static Optional<KeptBoats> of(Shelf still, List<String> ids, LocalDate latest) throws IOException {
+    static Optional<KeptBoats> of(Shelf still, List<String> ids, LocalDate latest, BoatCheck.Grounds grounds)
+            throws IOException {
         WorkedOut store = still.workedOut().orElse(null);
         if (store == null) {
             return Optional.empty();
         }
         Map<String, String> seals = store.seals();
-        String common = common(seals);
+        String common = ProgramMark.sha256(ProgramMark.text() + ' ' + grounds);
         Map<String, String> madeFrom = new HashMap<>();
         for (String id : ids) {
-            List<String> own = new ArrayList<>();
-            for (String name : List.of(FolderLayout.boat(id), FolderLayout.history(id), FolderLayout.hours(id))) {
-                own.add(seals.getOrDefault(name, "none"));
-            }
-            if (!common.isEmpty() && !own.contains(WorkedOut.MOVING)) {
+            String own =
+                    sealed(seals, List.of(FolderLayout.boat(id), FolderLayout.history(id), FolderLayout.hours(id)));
+            if (!own.isEmpty()) {
                 madeFrom.put(id, ProgramMark.sha256(common + id + own));
             }
         }
-        return Optional.of(new KeptBoats(store, latest, madeFrom));
+        String waters = sealed(seals, List.of(FolderLayout.YARD, FolderLayout.BERTHS, FolderLayout.CATALOGUE));
+        return Optional.of(new KeptBoats(store, latest, madeFrom, waters));
     }
 
-    /** Stands for the program and all texts that hold for all boats; empty if one is being changed. */
-    private static String common(Map<String, String> seals) {
-        StringBuilder common = new StringBuilder(ProgramMark.text());
-        for (Map.Entry<String, String> seal : new TreeMap<>(seals).entrySet()) {
-            String name = seal.getKey();
-            if (List.of(FolderLayout.YARD, FolderLayout.BERTHS, FolderLayout.CATALOGUE)
-                            .contains(name)
-                    || name.startsWith(FolderLayout.PROGRAMMES + "/")) {
-                if (seal.getValue().equals(WorkedOut.MOVING)) {
-                    return "";
-                }
-                common.append(' ').append(name).append(' ').append(seal.getValue());
-            }
+    /** Stands for some texts; empty if one is being changed. */
+    private static String sealed(Map<String, String> seals, List<String> names) {
+        List<String> own =
+                names.stream().map(n -> seals.getOrDefault(n, "none")).toList();
+        return own.contains(WorkedOut.MOVING) ? "" : own.toString();
+    }
+
+    /** What stands for all that each boat's wear was worked out from; boats of which that is not known are left out. */
+    Map<String, String> wearFrom() {
+        Map<String, String> from = new HashMap<>();
+        if (!waters.isEmpty()) {
+            madeFrom.forEach((id, made) -> from.put(id, made + waters));
         }
-        return common.toString();
-    }
-
-    /** What stands for all that each boat was read from; boats of which that is not known are left out. */
-    Map<String, String> madeFrom() {
-        return Collections.unmodifiableMap(madeFrom);
+        return from;
     }
 
     /** The boats that can be used as they were kept. */

@@ -30,7 +30,7 @@ public final class YardSnapshot {
     private final YardFiles files;
     private final Set<String> changed;
 
-    private final Map<String, String> madeFrom;
+    private final Map<String, String> wearFrom;
 
     /** Null where nothing is kept from one start to the next. */
     @Nullable
@@ -46,7 +46,7 @@ public final class YardSnapshot {
             Map<String, BoatFile> boats,
             YardFiles files,
             Set<String> changed,
-            Map<String, String> madeFrom,
+            Map<String, String> wearFrom,
             @Nullable KeptBoats kept,
             List<BoatFile> parsed) {
         this.state = state;
@@ -56,7 +56,7 @@ public final class YardSnapshot {
         this.boats = boats;
         this.files = files;
         this.changed = changed;
-        this.madeFrom = madeFrom;
+        this.wearFrom = wearFrom;
         this.kept = kept;
         this.parsed = parsed;
     }
@@ -95,15 +95,19 @@ public final class YardSnapshot {
         boolean same = before != null && shared(marks).equals(shared(before.marks));
         YardFolder.Common common = before != null && same ? before.common : folder.common();
         BoatCheck check = common.check();
+        boolean held = same
+                || before != null
+                        && check.grounds().equals(before.common.check().grounds());
         List<String> ids = folder.layout().boatIds();
         Set<String> changed = new LinkedHashSet<>();
         for (String id : ids) {
-            if (before == null || !same || !before.holds(id, marks)) {
+            if (before == null || !held || !before.holds(id, marks)) {
                 changed.add(id);
             }
         }
         KeptBoats kept = before == null
-                ? KeptBoats.of(folder.layout().shelf(), ids, latest).orElse(null)
+                ? KeptBoats.of(folder.layout().shelf(), ids, latest, check.grounds())
+                        .orElse(null)
                 : null;
         Map<String, BoatFile> fresh = kept == null ? new HashMap<>() : kept.there();
         List<BoatFile> parsed = side(changed.stream().filter(id -> !fresh.containsKey(id)))
@@ -124,19 +128,20 @@ public final class YardSnapshot {
                 boats,
                 files,
                 Set.copyOf(changed),
-                madeFrom(kept, before, changed),
+                wearFrom(kept, same ? before : null, changed),
                 kept,
                 kept == null ? List.of() : parsed);
     }
 
-    private static Map<String, String> madeFrom(
+    /** Not known any more once a text that holds for all boats has changed. */
+    private static Map<String, String> wearFrom(
             @Nullable KeptBoats kept, @Nullable YardSnapshot before, Set<String> changed) {
         if (kept != null) {
-            return kept.madeFrom();
+            return kept.wearFrom();
         }
-        Map<String, String> madeFrom = before == null ? new HashMap<>() : new HashMap<>(before.madeFrom);
-        madeFrom.keySet().removeAll(changed);
-        return madeFrom;
+        Map<String, String> from = before == null ? new HashMap<>() : new HashMap<>(before.wearFrom);
+        from.keySet().removeAll(changed);
+        return from;
     }
 
     /** Side by side where there are processors for it. */
@@ -158,7 +163,7 @@ public final class YardSnapshot {
     }
 
     /**
-     * Stands for a boat as she was read: the same object as long as neither her texts nor those that hold for all boats change.
+     * Stands for a boat as she was read: the same object as long as neither her texts nor what she is checked against changes.
      *
      * @param boatId the boat
      * @return what to compare by identity; null if there is no such boat
@@ -168,13 +173,14 @@ public final class YardSnapshot {
     }
 
     /**
-     * Stands for this program, a boat's texts and those that hold for all boats, from one start to the next.
+     * Stands for all that a boat's wear rests on, from one start to the next: this program, her texts, and those of yard, berths and
+     * kinds of part.
      *
      * @param boatId the boat
      * @return empty where that is not known, as of boats that have changed since the start
      */
-    public Optional<String> madeFrom(String boatId) {
-        return Optional.ofNullable(madeFrom.get(boatId));
+    public Optional<String> wearFrom(String boatId) {
+        return Optional.ofNullable(wearFrom.get(boatId));
     }
 
     /**

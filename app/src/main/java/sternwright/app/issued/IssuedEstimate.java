@@ -52,6 +52,21 @@ public record IssuedEstimate(
         WITHDRAWN
     }
 
+    IssuedEstimate with(Map<Integer, Boolean> answers) {
+        return new IssuedEstimate(
+                id,
+                offered,
+                madeAt,
+                madeBy,
+                linked,
+                expiresAt,
+                withdrawnAt,
+                answeredAt,
+                answeredBy,
+                recordedAt,
+                answers);
+    }
+
     /**
      * How the link stands.
      *

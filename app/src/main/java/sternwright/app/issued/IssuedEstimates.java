@@ -90,10 +90,7 @@ public class IssuedEstimates {
      * @return empty if there is none
      */
     public Optional<IssuedEstimate> find(String id) {
-        return jdbc.sql(ONE + "where id = ?")
-                .param(id)
-                .query((row, n) -> estimate(row))
-                .optional();
+        return one(jdbc.sql(ONE + "where id = ?").param(id));
     }
 
     /**
@@ -103,10 +100,7 @@ public class IssuedEstimates {
      * @return empty if no link has this secret
      */
     public Optional<IssuedEstimate> bySecret(String secretHash) {
-        return jdbc.sql(ONE + "where secret_hash = ?")
-                .param(secretHash)
-                .query((row, n) -> estimate(row))
-                .optional();
+        return one(jdbc.sql(ONE + "where secret_hash = ?").param(secretHash));
     }
 
     /**
@@ -153,10 +147,8 @@ public class IssuedEstimates {
      * @return the estimates
      */
     public List<IssuedEstimate> lines(@Nullable String boatId, int from, int most) {
-        return jdbc.sql(ONE + "where ? = '' or boat_id = ? order by made_at desc, id limit ? offset ?")
-                .params(boatId == null ? "" : boatId, boatId == null ? "" : boatId, most, from)
-                .query((row, n) -> estimate(row))
-                .list();
+        return all(jdbc.sql(ONE + "where ? = '' or boat_id = ? order by made_at desc, id limit ? offset ?")
+                .params(boatId == null ? "" : boatId, boatId == null ? "" : boatId, most, from));
     }
 
     /**
@@ -168,29 +160,47 @@ public class IssuedEstimates {
         return jdbc.sql("select count(*) from estimate").query(Long.class).single();
     }
 
-    private IssuedEstimate estimate(ResultSet row) throws SQLException {
-        String id = row.getString(1);
-        Instant answered = time(row, 8);
+    private Optional<IssuedEstimate> one(JdbcClient.StatementSpec asked) {
+        return all(asked).stream().findFirst();
+    }
+
+    /** The answers are asked for once the estimates are read: a second question inside the first would need a second connection. */
+    private List<IssuedEstimate> all(JdbcClient.StatementSpec asked) {
+        List<IssuedEstimate> found = asked.query((row, n) -> estimate(row)).list();
+        Map<String, Map<Integer, Boolean>> answers = answers(found.stream()
+                .filter(e -> e.answeredAt() != null)
+                .map(IssuedEstimate::id)
+                .toList());
+        return found.stream()
+                .map(e -> e.with(answers.getOrDefault(e.id(), Map.of())))
+                .toList();
+    }
+
+    private static IssuedEstimate estimate(ResultSet row) throws SQLException {
         return new IssuedEstimate(
-                id,
+                row.getString(1),
                 IssuedText.read(row.getString(2), OfferedEstimate.class),
                 Instant.ofEpochMilli(row.getLong(3)),
                 row.getString(4),
                 row.getString(5) != null,
                 Instant.ofEpochMilli(row.getLong(6)),
                 time(row, 7),
-                answered,
+                time(row, 8),
                 row.getString(9),
                 time(row, 10),
-                answered == null ? Map.of() : answers(id));
+                Map.of());
     }
 
-    private Map<Integer, Boolean> answers(String id) {
-        Map<Integer, Boolean> answers = new HashMap<>();
-        jdbc.sql("select line, accepted from estimate_answer where estimate_id = ?")
-                .param(id)
-                .query((row, n) -> answers.put(row.getInt(1), row.getBoolean(2)))
-                .list();
+    private Map<String, Map<Integer, Boolean>> answers(List<String> ids) {
+        Map<String, Map<Integer, Boolean>> answers = new HashMap<>();
+        if (!ids.isEmpty()) {
+            jdbc.sql("select estimate_id, line, accepted from estimate_answer where estimate_id in (:ids)")
+                    .param("ids", ids)
+                    .query(row -> {
+                        answers.computeIfAbsent(row.getString(1), id -> new HashMap<>())
+                                .put(row.getInt(2), row.getBoolean(3));
+                    });
+        }
         return answers;
     }
 

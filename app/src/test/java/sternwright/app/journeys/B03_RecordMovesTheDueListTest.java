@@ -92,6 +92,28 @@ class B03_RecordMovesTheDueListTest {
     }
 
     @Test
+    void aDigitTooManyIsAskedAboutAndWaitsForASecondReading() throws IOException {
+        Answer.by(yard, "hours", "tern", "main", "160", "--day", "2024-05-01").done();
+        Answer.by(yard, "hours", "tern", "main", "382", "--day", "2025-04-20").done();
+        String[] slip = {"hours", "tern", "main", "5040", "--day", "2025-11-20"};
+        Answer.by(yard, slip)
+                .refused(
+                        "22 h a day since 2025-04-20, after 0.6 h a day before",
+                        "one digit less it is 504 h",
+                        "--as-read");
+        Answer.by(yard, with(slip, "--as-read")).done();
+        Answer.by(yard, "check").done().says("hours/tern.csv:", "passed over until a second reading bears it out");
+        Answer.by(yard, with(slip, "--as-read")).done();
+        assertFalse(Answer.by(yard, "check").done().out().contains("passed over"));
+    }
+
+    private static String[] with(String[] words, String one) {
+        String[] more = java.util.Arrays.copyOf(words, words.length + 1);
+        more[words.length] = one;
+        return more;
+    }
+
+    @Test
     void aLineWrittenTwiceLosesOneOfTheTwo() throws IOException {
         String[] oil = {"record", "tern", "--work", "change-engine-oil", "--hours", "412", "--day", "2026-11-20"};
         Answer.by(yard, oil).done();

@@ -9,6 +9,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.files.YardFiles;
@@ -80,13 +81,22 @@ public final class DueWork {
     public List<Due> all(LocalDate today, WearOf wear) {
         YardDueList day = on(today);
         // A map's values are handed out a thousand at a time; a list is shared out evenly.
-        return List.copyOf(files.boats().values()).parallelStream()
-                .map(b -> {
-                    BoatHistory history = files.history(b.id());
-                    return day.of(asked(b, history, byNow(wear.of(b, history, today), today)));
-                })
-                .flatMap(Collection::stream)
-                .sorted(Comparator.comparing(Due::dueOn).thenComparing(Due::boatId))
+        return soonestFirst(
+                files.boats().values().stream().sorted(Comparator.comparing(Boat::id)).toList().parallelStream()
+                        .map(b -> {
+                            BoatHistory history = files.history(b.id());
+                            return day.of(asked(b, history, byNow(wear.of(b, history, today), today)));
+                        })
+                        .flatMap(Collection::stream)
+                        .toList());
+    }
+
+    /** Works of one day stay as they came. Numbers are sorted in a tenth of the time in which days are. */
+    private static List<Due> soonestFirst(List<Due> boatByBoat) {
+        return IntStream.range(0, boatByBoat.size())
+                .mapToLong(i -> boatByBoat.get(i).dueOn().toEpochDay() << Integer.SIZE | i)
+                .sorted()
+                .mapToObj(key -> boatByBoat.get((int) key))
                 .toList();
     }
 

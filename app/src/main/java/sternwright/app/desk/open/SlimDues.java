@@ -2,6 +2,7 @@ package sternwright.app.desk.open;
 
 import java.time.LocalDate;
 import java.util.HashMap;
+import java.util.IdentityHashMap;
 import java.util.List;
 import java.util.Map;
 import org.jspecify.annotations.Nullable;
@@ -12,6 +13,7 @@ import sternwright.due.Due;
 /** The same dues in less memory: equal days, names, figures and words are kept once. */
 final class SlimDues {
     private final Map<Object, Object> pool = new HashMap<>();
+    private final Map<Clause, List<Clause>> alone = new IdentityHashMap<>();
 
     List<Due> of(List<Due> dues) {
         return dues.stream().map(this::of).toList();
@@ -33,9 +35,11 @@ final class SlimDues {
                 due.timesDone());
     }
 
-    /** One clause alone is often the same for many boats. */
+    /** One clause alone is often the same for many boats, several together hardly ever are. */
     private List<Clause> clauses(List<Clause> clauses) {
-        return one(clauses.stream().map(this::clause).toList());
+        return clauses.size() == 1
+                ? alone.computeIfAbsent(clause(clauses.get(0)), List::of)
+                : clauses.stream().map(this::clause).toList();
     }
 
     private Clause clause(Clause clause) {

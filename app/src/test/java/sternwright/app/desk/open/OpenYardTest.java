@@ -1,9 +1,11 @@
 package sternwright.app.desk.open;
 
 import static org.junit.jupiter.api.Assertions.assertEquals;
+import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertNotEquals;
 import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertThrows;
+import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
 import java.nio.file.Path;
@@ -19,6 +21,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import sternwright.app.demo.InventedFolder;
 import sternwright.app.desk.due.DueWork;
@@ -109,6 +112,25 @@ class OpenYardTest {
                     yard.dues(boat.id()));
         }
         assertNotEquals(state, yard.state());
+    }
+
+    /** A figure of the yard changes what is due, and no boat has to be read again for it. */
+    @ParameterizedTest
+    @CsvSource({
+        "yard.yaml, annual-hours: 1, annual-hours: 2",
+        "berths.yaml, salinity-psu: 3, salinity-psu: 1",
+        "programmes/own.yaml, hours: 250, hours: 130"
+    })
+    void aFigureThatHoldsForAllBoatsReadsNoneAgain(String name, String from, String to) throws IOException {
+        OpenYard yard = new OpenYard(store, NOON);
+        var before = yard.dues();
+        YardSnapshot read = YardSnapshot.of(store.shelf(""), TODAY);
+        put(store.shelf("Ann"), name, store.shelf("").text(name).orElseThrow().replace(from, to));
+        YardFiles anew = YardFolder.all(store.shelf(""), TODAY);
+        assertTrue(anew.equals(yard.files()), "the yard");
+        assertTrue(new DueWork(anew).all(TODAY).equals(yard.dues()), "the due list");
+        assertFalse(before.equals(yard.dues()), "nothing has changed");
+        assertEquals(Set.of(), read.next(store.shelf(""), TODAY).changed());
     }
 
     @Test
