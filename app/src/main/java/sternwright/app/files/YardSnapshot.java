@@ -133,6 +133,17 @@ public final class YardSnapshot {
                 kept == null ? List.of() : parsed);
     }
 
+    /** The boats that have to be read: all of them where nothing is held to be as before. */
+    private static Set<String> changed(List<String> ids, @Nullable YardSnapshot before, Map<String, String> marks) {
+        Set<String> changed = new LinkedHashSet<>();
+        for (String id : ids) {
+            if (before == null || !before.holds(id, marks)) {
+                changed.add(id);
+            }
+        }
+        return changed;
+    }
+
     /** Not known any more once a text that holds for all boats has changed. */
     private static Map<String, String> wearFrom(
             @Nullable KeptBoats kept, @Nullable YardSnapshot before, Set<String> changed) {
