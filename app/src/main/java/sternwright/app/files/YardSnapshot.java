@@ -95,16 +95,10 @@ public final class YardSnapshot {
         boolean same = before != null && shared(marks).equals(shared(before.marks));
         YardFolder.Common common = before != null && same ? before.common : folder.common();
         BoatCheck check = common.check();
-        boolean held = same
-                || before != null
-                        && check.grounds().equals(before.common.check().grounds());
         List<String> ids = folder.layout().boatIds();
-        Set<String> changed = new LinkedHashSet<>();
-        for (String id : ids) {
-            if (before == null || !held || !before.holds(id, marks)) {
-                changed.add(id);
-            }
-        }
+        boolean held = before != null
+                && (same || check.grounds().equals(before.common.check().grounds()));
+        Set<String> changed = changed(ids, held ? before : null, marks);
         KeptBoats kept = before == null
                 ? KeptBoats.of(folder.layout().shelf(), ids, latest, check.grounds())
                         .orElse(null)
