@@ -94,7 +94,7 @@ final class KnownWear {
     private Waters waters(YardFiles files) {
         Waters now = Waters.of(files);
         Waters before = last.get();
-        if (now.equals(before)) {
+        if (before != null && before.equals(now)) {
             return before;
         }
         last.set(now);
