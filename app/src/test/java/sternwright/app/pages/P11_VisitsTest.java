@@ -28,9 +28,9 @@ class P11_VisitsTest extends PageTest {
             page.locator("tbody a").first().click();
             path[0] = page.url().replaceAll("^https?://[^/]+", "");
             Locator proof = page.locator("#plan > p[role=status]");
-            assertTrue(proof.innerText().matches("(?s)(A plan at once|Proved|It weighs).*"), proof.innerText());
+            assertTrue(proof.innerText().matches("(?s)(A plan at once|Proved|It costs).*"), proof.innerText());
             page.locator("#plan:not([hx-get])").waitFor(PROOF);
-            assertTrue(proof.innerText().matches("(?s)(Proved|It weighs).*"), proof.innerText());
+            assertTrue(proof.innerText().matches("(?s)(Proved|It costs).*"), proof.innerText());
             assertTrue(page.locator(".visit").count() > 0);
             assertTrue(page.locator(".visit summary").first().isVisible());
             assertEquals(2, page.locator(".chapters dt").count());
@@ -66,6 +66,16 @@ class P11_VisitsTest extends PageTest {
             page.getByText("Take back the last change").click();
             page.getByText("Nothing is changed yet").waitFor();
             assertEquals(before, visits.count());
+            String looked =
+                    page.locator("form[action$=accept] input[name=plan]").getAttribute("value");
+            page.evaluate("() => document.querySelector('form[action$=accept] input[name=plan]').value = 'ffff'");
+            press(page, "Accept these visits");
+            assertEquals("Somebody was quicker", page.locator("h1").innerText());
+            page.goBack();
+            assertEquals(
+                    looked,
+                    page.locator("form[action$=accept] input[name=plan]").getAttribute("value"));
+            page.reload();
             press(page, "Accept these visits");
             assertTrue(page.locator(".notice").innerText().contains("accepted and written down"));
             assertEquals(before, visits.count());

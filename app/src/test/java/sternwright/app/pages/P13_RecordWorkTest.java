@@ -40,6 +40,9 @@ class P13_RecordWorkTest extends PageTest {
     void severalWorksAreJudgedAsTypedAndWrittenOnce() {
         as(Role.TECHNICIAN, page -> {
             open(page, "/boats/" + OWN + "/record");
+            page.locator("button.act").click();
+            assertEquals(
+                    "Tick at least one work.", page.getByRole(AriaRole.ALERT).innerText());
             page.locator("main details summary").first().click();
             page.locator("input[value='main/engine:change-engine-oil']").check();
             page.locator("input[value='main/coolant:test-coolant']").check();

@@ -65,6 +65,14 @@ class P20_SeasonTest extends PageTest {
             page.navigate(address);
             page.getByText("This is the plan the yard works by").waitFor();
         });
+        as(Role.MANAGER, page -> {
+            open(page, "/settings/audit");
+            Locator published = page.locator("tbody tr", new Page.LocatorOptions().setHasText("Season published"))
+                    .first();
+            assertTrue(published.innerText().contains("asked for by Person Invented O"), published.innerText());
+            published.locator("a").click();
+            page.getByText("This is the plan the yard works by").waitFor();
+        });
         checkPage("/season", Role.OFFICE);
     }
 
@@ -150,6 +158,26 @@ class P20_SeasonTest extends PageTest {
             });
             press(page, "Publish this plan");
             assertEquals("Somebody was quicker", page.locator("h1").innerText());
+        });
+    }
+
+    @Test
+    @Order(3)
+    void whereNoHoistWorksThePageSaysWhatClashesAndWhereToChangeIt() {
+        as(Role.OFFICE, page -> {
+            open(page, "/season/happened");
+            List<?> hoists = (List<?>) page.evaluate(
+                    "() => [...document.querySelectorAll('#hoist-who option')].map(o => o.value).filter(v => v)");
+            StringBuilder path = new StringBuilder("/season/happened?");
+            hoists.forEach(h -> path.append("e=hoist-down:").append(h).append(":2026-11-25:2027-08-31&"));
+            open(page, path.toString());
+            press(page, "Plan again after this");
+            page.locator("#run:not([hx-get])").waitFor(PLANNED);
+            page.getByText("no plan is possible").waitFor();
+            assertFalse(page.getByRole(AriaRole.ALERT).first().innerText().isEmpty());
+            look(page, "season-refused", Screen.DESK_LIGHT);
+            page.locator("#run a[href*=happened]").click();
+            assertEquals(hoists.size(), page.getByText("take back").count());
         });
     }
 

@@ -33,7 +33,7 @@ final class WithOneMore {
         String s = more == 1 ? " " : "s ";
         for (int c = 0; c < yard.liftClasses().size(); c++) {
             String boats = yard.liftClasses().get(c).name();
-            wider.add(new Wider(many + "hoist" + s + "for boats " + boats, hoists(problem, c, more)));
+            wider.add(new Wider(many + "hoist" + s + "like " + boats, hoists(problem, c, more)));
         }
         for (int c = 0; c < yard.placeClasses().size(); c++) {
             wider.add(new Wider(many + "place" + s + yard.placeClasses().get(c).name(), places(problem, c, more)));

@@ -117,7 +117,7 @@ record Demand(Kind kind, int work, Object item, String words) {
         int late = Math.min(w.rules().maxLateMonths(), w.rules().maxLateFirstMonths());
         String first = due < 0 ? "due already" : due >= p.horizon() ? "not due yet" : "due in " + p.monthName(due);
         String limit = late == 0
-                ? "as a safety item never past its life"
+                ? "a safety item, never left past its life"
                 : "to be done at most " + months(late) + " late each time";
         Set<String> places = new TreeSet<>();
         w.phases().forEach(k -> k.places().forEach(x -> places.add(x.name().toLowerCase(java.util.Locale.ROOT))));

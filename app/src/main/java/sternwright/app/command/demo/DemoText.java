@@ -180,7 +180,8 @@ public final class DemoText {
                 + ", " + (late == 0 ? "none late." : late + " with something late."));
         out.println("  Cost " + figures.about(season.cost().total(), currency) + ", no plan below "
                 + figures.about(season.bound(), currency) + ": at most "
-                + figures.number(Math.rint(100 * season.gap())) + " % could be saved.");
+                + figures.about(Math.max(0, season.cost().total() - season.bound()), currency) + " better is possible ("
+                + figures.number(Math.rint(100 * season.gap())) + " % of it).");
         out.println("  Board: " + made.board());
     }
 

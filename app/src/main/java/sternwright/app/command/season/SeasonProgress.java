@@ -66,14 +66,17 @@ public final class SeasonProgress implements Onlooker {
         if (saidAt == Long.MIN_VALUE || (now - saidAt > SAY_EVERY_NANOS && cost != said) || stop) {
             saidAt = now;
             said = cost;
-            String gap = cost <= 0 ? "" : String.format(Locale.ROOT, ", gap %.0f %%", 100 * (cost - bound) / cost);
+            String better = cost <= 0
+                    ? ""
+                    : String.format(
+                            Locale.ROOT, ", at most %.0f better (%.0f %%)", cost - bound, 100 * (cost - bound) / cost);
             says(String.format(
                     Locale.ROOT,
                     "%3.0f %% of the time: best %.0f, no plan below %.0f%s",
                     100 * spent,
                     cost,
                     bound,
-                    gap));
+                    better));
         }
         return !stop;
     }

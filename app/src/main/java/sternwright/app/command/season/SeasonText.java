@@ -149,7 +149,8 @@ public final class SeasonText {
                 + ", late " + money(c.late()) + ", early " + money(c.early()) + ", overtime " + money(c.overtime())
                 + ", unevenness " + money(c.uneven()) + ".");
         out.println("No plan can cost less than " + money(season.bound()) + "; at most "
-                + figures.number(Math.rint(100 * season.gap())) + " % of this plan's cost could be saved. First plan: "
+                + money(Math.max(0, c.total() - season.bound())) + " better is possible ("
+                + figures.number(Math.rint(100 * season.gap())) + " % of this plan's cost). First plan: "
                 + money(planned.firstCost()) + ".");
     }
 

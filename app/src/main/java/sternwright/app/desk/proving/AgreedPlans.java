@@ -14,7 +14,6 @@ import sternwright.app.desk.visits.AshoreSince;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
 import sternwright.boat.Boat;
-import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.HandPlan;
 import sternwright.visit.planned.AgreedWork;
@@ -112,10 +111,38 @@ public final class AgreedPlans {
      * @return empty if nothing is agreed, or there is no plan
      */
     public Optional<HandPlan> agreed(PlanRun run, String boatId) {
+        return agreed(run, boatId, "");
+    }
+
+    /**
+     * The same, as somebody looked at it before the proof may have ended.
+     *
+     * @param run the proposed plan
+     * @param boatId the boat
+     * @param looked mark of the plan that was looked at, empty for the newest
+     * @return empty if nothing is agreed, there is no plan, or it is not what was looked at any more
+     */
+    public Optional<HandPlan> agreed(PlanRun run, String boatId, String looked) {
         List<AgreedWork> works = of(boatId);
-        return works.isEmpty() || !(run.answer() instanceof BoatPlan plan)
+        return works.isEmpty()
                 ? Optional.empty()
-                : Optional.of(run.visits().asAgreed(plan, works));
+                : run.shown().stream()
+                        .map(p -> run.visits().asAgreed(p, works))
+                        .filter(h -> looked.isEmpty() || PlanMark.of(h.plan()).equals(looked))
+                        .findFirst();
+    }
+
+    /**
+     * The proposed plan as somebody looked at it before the proof may have ended.
+     *
+     * @param run the proposed plan
+     * @param looked mark of the plan that was looked at, empty for the newest
+     * @return empty if there is no plan, or it is not what was looked at any more
+     */
+    public static Optional<BoatPlan> proposed(PlanRun run, String looked) {
+        return run.shown().stream()
+                .filter(p -> looked.isEmpty() || PlanMark.of(p).equals(looked))
+                .findFirst();
     }
 
     /**
@@ -128,7 +155,9 @@ public final class AgreedPlans {
      */
     public Optional<PlannedVisit> visit(ChosenVisit chosen, Boat boat, Locale reader) {
         PlanRun run = proposed(boat, chosen.months(), reader);
-        BoatAnswer answer = run.answer();
-        return chosen.agreed() ? agreed(run, boat.id()).flatMap(h -> chosen.in(h.plan())) : chosen.in(answer);
+        Optional<BoatPlan> plan = chosen.agreed()
+                ? agreed(run, boat.id(), chosen.looked()).map(HandPlan::plan)
+                : proposed(run, chosen.looked());
+        return plan.flatMap(chosen::in);
     }
 }

@@ -7,7 +7,6 @@ import java.util.Map;
 import java.util.Optional;
 import sternwright.app.files.problem.BadInput;
 import sternwright.service.Place;
-import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
 import sternwright.visit.planned.PlannedVisit;
 
@@ -19,8 +18,9 @@ import sternwright.visit.planned.PlannedVisit;
  * @param from the first day of the visit
  * @param place where it is
  * @param agreed whether it is a visit as agreed, and not as proposed
+ * @param looked mark of the plan that was looked at, empty for the newest
  */
-public record ChosenVisit(String boatId, int months, LocalDate from, Place place, boolean agreed) {
+public record ChosenVisit(String boatId, int months, LocalDate from, Place place, boolean agreed, String looked) {
     private static final int MOST_MONTHS = 120;
 
     /**
@@ -40,7 +40,8 @@ public record ChosenVisit(String boatId, int months, LocalDate from, Place place
                         months,
                         LocalDate.parse(said.getOrDefault("from", "")),
                         Place.valueOf(place.toUpperCase(Locale.ROOT)),
-                        said.getOrDefault("agreed", "").equals("true"));
+                        said.getOrDefault("agreed", "").equals("true"),
+                        said.getOrDefault("plan", ""));
             }
         } catch (NumberFormatException | DateTimeParseException e) {
             // said below, together with what is out of range
@@ -55,14 +56,12 @@ public record ChosenVisit(String boatId, int months, LocalDate from, Place place
     /**
      * The visit in a plan.
      *
-     * @param answer the plan as it is now
+     * @param plan the plan
      * @return empty if the plan has no such visit any more
      */
-    public Optional<PlannedVisit> in(BoatAnswer answer) {
-        return answer instanceof BoatPlan plan
-                ? plan.visits().stream()
-                        .filter(v -> v.from().equals(from) && v.place() == place)
-                        .findFirst()
-                : Optional.empty();
+    public Optional<PlannedVisit> in(BoatPlan plan) {
+        return plan.visits().stream()
+                .filter(v -> v.from().equals(from) && v.place() == place)
+                .findFirst();
     }
 }

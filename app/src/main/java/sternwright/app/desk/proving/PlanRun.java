@@ -1,10 +1,12 @@
 package sternwright.app.desk.proving;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import sternwright.visit.BoatAnswer;
 import sternwright.visit.BoatPlan;
@@ -84,6 +86,24 @@ public final class PlanRun {
     public BoatAnswer answer() {
         BoatAnswer best = proved;
         return best == null ? first() : best;
+    }
+
+    /**
+     * The plans that somebody may have been shown: a proof that ends takes nobody's plan from under his eyes.
+     *
+     * @return the best first; none where there is no plan
+     */
+    public List<BoatPlan> shown() {
+        BoatAnswer now = answer();
+        BoatAnswer before;
+        synchronized (this) {
+            before = first;
+        }
+        return Stream.of(now, before == null ? now : before)
+                .filter(BoatPlan.class::isInstance)
+                .map(BoatPlan.class::cast)
+                .distinct()
+                .toList();
     }
 
     private synchronized BoatAnswer first() {

@@ -1,5 +1,6 @@
 package sternwright.app.paper.board;
 
+import java.time.YearMonth;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -10,7 +11,10 @@ import sternwright.season.dated.answer.Load;
 final class LoadRows {
     private static final double BAR = 14;
     private static final double LEAST_WIDTH_FOR_COUNT = 11;
-    private static final int STRETCHES = 2;
+    private static final double LEAST_WIDTH_FOR_THREE_FIGURES = 19;
+
+    /** Letters for which there is room at the end of a row. */
+    private static final int ROOM = 31;
 
     private final SeasonBoard board;
     private final TimeScale scale;
@@ -80,7 +84,8 @@ final class LoadRows {
                 width,
                 "height",
                 height);
-        if (width >= LEAST_WIDTH_FOR_COUNT) {
+        if (width >= LEAST_WIDTH_FOR_COUNT
+                && (week.used() < 100 || width >= LEAST_WIDTH_FOR_THREE_FIGURES || w % 2 == 0)) {
             boolean inside = full;
             chart.words(
                     x + width / 2,
@@ -92,12 +97,22 @@ final class LoadRows {
     }
 
     private String words(List<Binding> full) {
+        int shown = full.size();
+        while (shown > 1 && words(full, shown).length() > ROOM) {
+            shown--;
+        }
+        return words(full, shown);
+    }
+
+    private String words(List<Binding> full, int shown) {
+        String stretches = full.stream().limit(shown).map(this::days).collect(Collectors.joining(", "));
+        return "full " + stretches + (full.size() > shown ? ", " + (full.size() - shown) + " more" : "");
+    }
+
+    private String days(Binding full) {
         DateTimeFormatter day = DateTimeFormatter.ofPattern("d MMM", board.locale());
-        String words = full.stream()
-                .limit(STRETCHES)
-                .map(b -> day.format(b.from()) + "\u2013" + day.format(b.to()))
-                .collect(Collectors.joining(", "));
-        return "full " + words + (full.size() > STRETCHES ? " +" + (full.size() - STRETCHES) : "");
+        boolean oneMonth = YearMonth.from(full.from()).equals(YearMonth.from(full.to()));
+        return (oneMonth ? full.from().getDayOfMonth() : day.format(full.from())) + "\u2013" + day.format(full.to());
     }
 
     private static String most(Load load) {

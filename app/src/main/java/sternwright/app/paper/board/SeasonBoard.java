@@ -52,7 +52,11 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale, Fr
             Svg names = new Svg(!frame.wide());
             Svg chart = new Svg(!frame.wide());
             new LoadRows(this, scale(), names, chart).draw(some, height);
-            panels.add(panel("How full hoists, places and people are, week by week", names, chart, height));
+            panels.add(panel(
+                    "How full hoists, places and people are, week by week: lifts and launches, boats, quarter days of work",
+                    names,
+                    chart,
+                    height));
         }
         return panels;
     }

@@ -53,11 +53,14 @@ public class RecordPage {
     ModelAndView show(
             Page page,
             @PathVariable("id") String id,
-            @RequestParam(name = "work", required = false) @Nullable List<String> chosen) {
+            @RequestParam(name = "work", required = false) @Nullable List<String> chosen,
+            @RequestParam(name = "asked", defaultValue = "") String asked) {
         OneBoat one = OneBoat.of(yard.files(), id);
         List<Due> works = works(id, chosen);
         if (works.isEmpty()) {
-            return page.show(Section.BOATS, "record/choose", choices(page, one));
+            return asked.isEmpty()
+                    ? page.show(Section.BOATS, "record/choose", choices(page, one, ""))
+                    : page.wrong(Section.BOATS, "record/choose", choices(page, one, page.say("record.choose.none")));
         }
         RecordForm form = new RecordForm(page, one, works, new TypedVisit(page, one, works, yard.today()));
         return page.show(Section.BOATS, "record/record", form.blank(yard.today()));
@@ -71,7 +74,7 @@ public class RecordPage {
                 .toList();
     }
 
-    private RecordSheet.Choices choices(Page page, OneBoat one) {
+    private RecordSheet.Choices choices(Page page, OneBoat one, String wrong) {
         List<RecordSheet.Choice> now = new ArrayList<>();
         List<RecordSheet.Choice> rest = new ArrayList<>();
         for (Due due :
@@ -90,7 +93,7 @@ public class RecordPage {
                         .toList();
         Field happening =
                 Field.plain("what", page.say("record.happened.what"), "").of(happenings);
-        return new RecordSheet.Choices(one.head(page, "record"), now, rest, happening);
+        return new RecordSheet.Choices(one.head(page, "record"), now, rest, happening, wrong);
     }
 
     @GetMapping(PATH + "/judge")
@@ -193,7 +196,7 @@ public class RecordPage {
             throws IOException {
         OneBoat one = OneBoat.of(yard.files(), id);
         if (!new DueWork(one.files()).happenings().contains(what)) {
-            return page.wrong(Section.BOATS, "record/choose", choices(page, one));
+            return page.wrong(Section.BOATS, "record/choose", choices(page, one, page.say("record.happened.none")));
         }
         LocalDate today = yard.today();
         TypedWork.Typed typed = new TypedWork.Typed(

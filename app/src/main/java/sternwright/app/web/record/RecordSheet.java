@@ -29,8 +29,9 @@ public final class RecordSheet {
      * @param now works due
      * @param rest all others
      * @param happening the field of what happened to her
+     * @param wrong what is wrong, empty if nothing is
      */
-    public record Choices(BoatSheet.Head head, List<Choice> now, List<Choice> rest, Field happening) {}
+    public record Choices(BoatSheet.Head head, List<Choice> now, List<Choice> rest, Field happening, String wrong) {}
 
     /**
      * What is said of a reading that was typed.

@@ -72,7 +72,10 @@ final class BoardText {
                         ? List.of()
                         : List.of(
                                 panel(new SeasonBoard(season, today, page.locale(), frame).boats(shown, title), title)),
-                shown.stream().flatMap(List::stream).map(this::row).toList(),
+                shown.stream()
+                        .flatMap(boat -> SameDay.of(boat).stream())
+                        .map(s -> row(s.asOne(page)))
+                        .toList(),
                 pager,
                 shown.stream()
                         .flatMap(List::stream)

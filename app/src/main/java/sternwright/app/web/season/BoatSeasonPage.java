@@ -122,8 +122,8 @@ public class BoatSeasonPage {
         BoardView.Board board = new BoardText(page, hers, today, sums)
                 .board(BoardAsked.ofBoat(), false, BoardText.movable(page, today));
         List<Visit> shown = new ArrayList<>();
-        for (DatedVisit visit : visits) {
-            shown.add(visit(page, visit, today, sums));
+        for (SameDay visit : SameDay.of(visits)) {
+            shown.add(visit(page, visit.asOne(page), today, sums));
         }
         return page.show(Section.SEASON, "season/boat", new View(id, boat.name(), board.boats(), shown));
     }

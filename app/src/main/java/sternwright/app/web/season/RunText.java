@@ -1,5 +1,6 @@
 package sternwright.app.web.season;
 
+import java.nio.charset.StandardCharsets;
 import java.time.Instant;
 import java.time.LocalDateTime;
 import java.time.ZoneId;
@@ -9,6 +10,9 @@ import java.util.ArrayList;
 import java.util.Currency;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.springframework.web.util.UriUtils;
+import sternwright.app.desk.season.EventWords;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.run.RunAsk;
 import sternwright.app.desk.season.run.RunCourse;
@@ -18,6 +22,7 @@ import sternwright.app.paper.board.CourseDrawing;
 import sternwright.app.store.job.SeasonRun;
 import sternwright.app.web.page.Page;
 import sternwright.app.web.page.State;
+import sternwright.season.dated.event.SeasonEvent;
 
 /** Words a run of the season for a reader. */
 final class RunText {
@@ -84,6 +89,7 @@ final class RunText {
                         at(run.at()),
                         span(ask.seconds())),
                 events,
+                again(ask.events()),
                 state(run),
                 !run.ended(),
                 run.ended()
@@ -99,6 +105,12 @@ final class RunText {
                 plan);
     }
 
+    private static String again(List<SeasonEvent> events) {
+        return events.stream()
+                .map(e -> "e=" + UriUtils.encode(EventWords.text(e), StandardCharsets.UTF_8))
+                .collect(Collectors.joining("&", HappenedPage.PATH + (events.isEmpty() ? "" : "?"), ""));
+    }
+
     private List<RunView.Figure> figures(SeasonRun run, RunAsk ask) {
         Double cost = run.cost();
         Double bound = run.bound();
@@ -111,7 +123,13 @@ final class RunText {
             figures.add(new RunView.Figure(page.say("season.run.cost"), sums.money(cost)));
             figures.add(new RunView.Figure(page.say("season.run.bound"), sums.money(bound)));
             figures.add(new RunView.Figure(
-                    page.say("season.run.gap"), page.figures().quantity(Math.round(1000 * gap) / 10.0, "%")));
+                    page.say("season.run.gap"),
+                    gap == 0
+                            ? page.say("season.run.gap.none")
+                            : page.say(
+                                    "season.run.gap.of",
+                                    sums.money(cost - bound),
+                                    page.figures().quantity(Math.round(1000 * gap) / 10.0, "%"))));
         }
         return figures;
     }

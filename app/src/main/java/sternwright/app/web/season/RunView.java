@@ -11,6 +11,7 @@ import sternwright.app.web.page.State;
  * @param id of the run
  * @param lead who asked for it, when and for how long
  * @param events what has happened before it, in words
+ * @param again where what has happened can be changed
  * @param state how far it is
  * @param live whether it goes on
  * @param doing what it does now, a sentence while it goes on
@@ -27,6 +28,7 @@ public record RunView(
         String id,
         String lead,
         List<String> events,
+        String again,
         State state,
         boolean live,
         String doing,

@@ -51,7 +51,11 @@ final class SumsText {
                 ? page.say("season.bound.none")
                 : Math.round(100 * gap) == 0
                         ? page.say("season.bound.best")
-                        : page.say("season.bound", money(bound), page.figures().quantity(Math.round(100 * gap), "%"));
+                        : page.say(
+                                "season.bound",
+                                money(bound),
+                                money(Math.max(0, cost - bound)),
+                                page.figures().quantity(Math.round(100 * gap), "%"));
     }
 
     /** The worst operation of each boat that is not as wished, the worst boat first. */

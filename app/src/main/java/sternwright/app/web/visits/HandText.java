@@ -24,8 +24,9 @@ final class HandText {
     private final YearMonth firstMonth;
     private final String months;
     private final boolean agreed;
+    private final String looked;
 
-    HandText(Page page, Boat boat, YearMonth firstMonth, String months, boolean agreed) {
+    HandText(Page page, Boat boat, YearMonth firstMonth, String months, boolean agreed, String looked) {
         this.page = page;
         this.f = page.figures();
         this.plans = new PlanText(page);
@@ -33,6 +34,7 @@ final class HandText {
         this.firstMonth = firstMonth;
         this.months = months;
         this.agreed = agreed;
+        this.looked = looked;
     }
 
     HandView view(HandPlan hand, List<String> changes, String back) {
@@ -49,6 +51,7 @@ final class HandText {
                 page.say(agreed ? "visits.hand.from.agreed" : "visits.hand.from.proposed"),
                 months,
                 agreed,
+                looked,
                 changes,
                 back,
                 costs,
@@ -79,6 +82,7 @@ final class HandText {
                 page.say(agreed ? "visits.hand.from.agreed" : "visits.hand.from.proposed"),
                 months,
                 agreed,
+                looked,
                 changes,
                 back,
                 "",

@@ -11,6 +11,7 @@ import sternwright.app.web.page.Field;
  * @param lead what the plan begins from
  * @param months how far it is planned
  * @param agreed whether it begins from what was agreed
+ * @param looked mark of the plan it begins from
  * @param changes the changes as they stand in the address
  * @param back the address without the last change, empty if there is none
  * @param costs what the change costs, in a sentence
@@ -32,6 +33,7 @@ public record HandView(
         String lead,
         String months,
         boolean agreed,
+        String looked,
         List<String> changes,
         String back,
         String costs,

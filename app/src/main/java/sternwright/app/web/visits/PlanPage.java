@@ -13,10 +13,12 @@ import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.proving.AgreedPlans;
 import sternwright.app.desk.proving.LeftQuestion;
+import sternwright.app.desk.proving.PlanMark;
 import sternwright.app.desk.proving.PlanRun;
 import sternwright.app.desk.proving.ProvedPlans;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.access.ForAll;
+import sternwright.app.web.boat.OneBoat;
 import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Missing;
 import sternwright.app.web.page.Page;
@@ -101,8 +103,7 @@ public class PlanPage {
         Boat boat = Optional.ofNullable(files.boats().get(boatId)).orElseThrow(() -> new Missing("visits.one"));
         PlanRun run = agreed.proposed(boat, months, page.locale());
         Optional<PlanRun.Left> left = asked.question().map(q -> plans.left(run, q));
-        var berth = files.berths().get(boat.berthId());
-        String lead = page.say("visits.lead", boat.owner().name(), berth == null ? boat.berthId() : berth.name());
+        String lead = new OneBoat(files, boat).head(page, "visits").lead();
         BoatAnswer answer = run.answer();
         return answer instanceof BoatPlan plan
                 ? view(page, boat, lead, months, run, plan, left(page, plan, asked, left))
@@ -117,6 +118,7 @@ public class PlanPage {
                 boat.name(),
                 lead,
                 text.agreed(agreed.of(boat.id())),
+                PlanMark.of(plan),
                 reachField(page, months),
                 run.running(),
                 text.proof(run, plan),
@@ -137,9 +139,13 @@ public class PlanPage {
                 boat.name(),
                 lead,
                 "",
+                "",
                 reachField(page, months),
                 run.running(),
-                page.say(none.minimal() ? "visits.clash.minimal" : "visits.clash.among"),
+                page.say(
+                        !none.minimal()
+                                ? "visits.clash.among"
+                                : none.clash().size() == 1 ? "visits.clash.one" : "visits.clash.minimal"),
                 new PlanText(page).clash(none),
                 List.of(),
                 "",

@@ -34,16 +34,16 @@ final class PlanText {
 
     String proof(PlanRun run, BoatPlan plan) {
         String cost = f.money(plan.planningCost());
-        String bound = f.money(plan.bound());
+        String better = f.money(plan.planningCost().minus(plan.bound()));
         if (!run.proofDone()) {
-            return page.say("visits.proof.running", cost, bound, percent(plan));
+            return page.say("visits.proof.running", cost, better, percent(plan));
         }
         return plan.proof().status() == Proof.Status.OPTIMAL
                 ? page.say(
                         "visits.proof.optimal",
                         cost,
                         f.number(Math.round(plan.proof().millis() / 10.0) / 100.0))
-                : page.say("visits.proof.gap", cost, bound, percent(plan));
+                : page.say("visits.proof.gap", cost, better, percent(plan));
     }
 
     private String percent(BoatPlan plan) {

@@ -10,6 +10,7 @@ import sternwright.app.web.page.Field;
  * @param boat her name
  * @param lead whose she is and where she lies
  * @param agreed what is agreed, in a sentence; may be empty
+ * @param looked mark of the plan, empty where there is none
  * @param months how far it is planned
  * @param running whether something is still being worked out
  * @param proof how good the plan is known to be, in a sentence
@@ -27,6 +28,7 @@ public record PlanView(
         String boat,
         String lead,
         String agreed,
+        String looked,
         Field months,
         boolean running,
         String proof,

@@ -1,5 +1,6 @@
 package sternwright.app.desk.proving;
 
+import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertFalse;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
@@ -8,16 +9,20 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import sternwright.app.demo.InventedFolder;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.visits.PlanVisits;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.boat.Boat;
 import sternwright.boat.Winter;
+import sternwright.visit.BoatPlan;
 import sternwright.visit.problem.BoatMonth;
 
 /** Plans on the pages look for a boat that stands ashore where the command line does. */
@@ -47,6 +52,29 @@ class AgreedPlansTest {
             yard.changed();
             assertFalse(firstMonth(agreed, boat).afloatPossible());
         }
+    }
+
+    @Test
+    void whatWasLookedAtStaysToBeAgreedWhenTheProofEnds() throws Exception {
+        FolderShelf shelf = new FolderShelf(folder);
+        new InventedFolder(InventedFolder.Where.NORTH).write(shelf, 8, TODAY, 1);
+        OpenYard yard =
+                new OpenYard(folder, Clock.fixed(TODAY.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC));
+        int others = 0;
+        for (Boat boat : yard.files().boats().values()) {
+            PlanRun run =
+                    new PlanRun(() -> new PlanVisits(yard.files(), Map.of(), Locale.UK).of(boat, yard.today(), 24));
+            List<BoatPlan> looked = run.shown();
+            run.work();
+            for (BoatPlan plan : looked) {
+                String mark = PlanMark.of(plan);
+                assertEquals(mark, PlanMark.of(AgreedPlans.proposed(run, mark).orElseThrow()), boat.name());
+                others +=
+                        PlanMark.of(AgreedPlans.proposed(run, "").orElseThrow()).equals(mark) ? 0 : 1;
+            }
+            assertTrue(AgreedPlans.proposed(run, "no such mark").isEmpty());
+        }
+        assertTrue(others > 0, "the proof must have found another plan for some boat, or nothing was tried");
     }
 
     private static void write(FolderShelf shelf, String dates) throws IOException {

@@ -1,0 +1,5 @@
+/** The season's pages: what is read together. */
+@NullMarked
+package sternwright.app.web.season;
+
+import org.jspecify.annotations.NullMarked;
