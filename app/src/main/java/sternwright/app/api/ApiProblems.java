@@ -19,6 +19,7 @@ import org.springframework.web.bind.annotation.ExceptionHandler;
 import org.springframework.web.bind.annotation.RestControllerAdvice;
 import org.springframework.web.context.request.WebRequest;
 import org.springframework.web.servlet.mvc.method.annotation.ResponseEntityExceptionHandler;
+import sternwright.app.desk.derived.Busy;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
@@ -68,6 +69,17 @@ public class ApiProblems extends ResponseEntityExceptionHandler {
                 : ProblemDetail.forStatusAndDetail(
                         HttpStatus.SERVICE_UNAVAILABLE,
                         "The yard's store cannot be reached now. Nothing was written. Try again in a minute.");
+    }
+
+    /** So much is being made that this would only wait. */
+    @ExceptionHandler(Busy.class)
+    ResponseEntity<ProblemDetail> busy(Busy busy) {
+        ProblemDetail later = ProblemDetail.forStatusAndDetail(
+                HttpStatus.SERVICE_UNAVAILABLE,
+                "Much is being made for others just now. Try again in " + Busy.AGAIN_S + " seconds.");
+        return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
+                .header(HttpHeaders.RETRY_AFTER, Integer.toString(Busy.AGAIN_S))
+                .body(later);
     }
 
     /** The guard answers it. */

@@ -22,6 +22,11 @@ final class Asked {
         return yard;
     }
 
+    /** What stands for the yard as it is now and the day, for what is made once. */
+    String now() {
+        return yard.state() + " " + yard.today();
+    }
+
     Boat boat(String id) {
         YardFiles files = yard.files();
         Boat boat = files.boats().get(id);

@@ -29,8 +29,8 @@ import sternwright.app.files.problem.KnownNames;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.issued.IssuedCard;
 import sternwright.app.issued.IssuedCards;
+import sternwright.app.issued.IssuedPapers;
 import sternwright.app.paper.Figures;
-import sternwright.app.paper.Paper;
 import sternwright.boat.Boat;
 import sternwright.job.JobCard;
 
@@ -44,8 +44,10 @@ public class CardsApi {
     private final AgreedPlans plans;
     private final IssuedCards cards;
     private final AuditTrail audit;
+    private final IssuedPapers printed;
 
-    CardsApi(Asked asked, AgreedPlans plans, IssuedCards cards, AuditTrail audit) {
+    CardsApi(Asked asked, AgreedPlans plans, IssuedCards cards, AuditTrail audit, IssuedPapers printed) {
+        this.printed = printed;
         this.asked = asked;
         this.plans = plans;
         this.cards = cards;
@@ -174,10 +176,8 @@ public class CardsApi {
     /** The card on paper. */
     @GetMapping(value = "/api/cards/{card}/pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] pdf(@PathVariable("card") String id, Locale reader) {
-        return Paper.of(
-                        content(id),
-                        Figures.of(reader).in(asked.yard().files().yard().units()))
-                .pdf();
+        return printed.pdf(
+                content(id), Figures.of(reader).in(asked.yard().files().yard().units()));
     }
 
     private JobCard content(String id) {

@@ -32,9 +32,9 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.issued.IssuedEstimate;
 import sternwright.app.issued.IssuedEstimates;
+import sternwright.app.issued.IssuedPapers;
 import sternwright.app.issued.OfferedEstimate;
 import sternwright.app.paper.Figures;
-import sternwright.app.paper.Paper;
 import sternwright.boat.Boat;
 import sternwright.finding.Caution;
 import sternwright.job.estimate.Estimate;
@@ -52,8 +52,16 @@ public class EstimatesApi {
     private final IssuedEstimates estimates;
     private final AuditTrail audit;
     private final Clock clock;
+    private final IssuedPapers printed;
 
-    EstimatesApi(Asked asked, AgreedPlans plans, IssuedEstimates estimates, AuditTrail audit, Clock clock) {
+    EstimatesApi(
+            Asked asked,
+            AgreedPlans plans,
+            IssuedEstimates estimates,
+            AuditTrail audit,
+            Clock clock,
+            IssuedPapers printed) {
+        this.printed = printed;
         this.asked = asked;
         this.plans = plans;
         this.estimates = estimates;
@@ -258,10 +266,9 @@ public class EstimatesApi {
     /** The estimate on paper. */
     @GetMapping(value = "/api/estimates/{estimate}/pdf", produces = MediaType.APPLICATION_PDF_VALUE)
     byte[] pdf(@PathVariable("estimate") String id, Locale reader) {
-        return Paper.of(
-                        issued(id).estimate(),
-                        Figures.of(reader).in(asked.yard().files().yard().units()))
-                .pdf();
+        return printed.pdf(
+                issued(id).estimate(),
+                Figures.of(reader).in(asked.yard().files().yard().units()));
     }
 
     private IssuedEstimate issued(String id) {

@@ -1,5 +1,8 @@
 package sternwright.app.api;
 
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.annotation.security.RolesAllowed;
 import java.io.IOException;
 import java.time.Instant;
@@ -7,12 +10,14 @@ import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.MediaType;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.Onlooker;
@@ -27,6 +32,7 @@ import sternwright.app.files.shelf.Kept;
 import sternwright.season.dated.OperationName;
 import sternwright.season.dated.PromisedDate;
 import sternwright.season.dated.Published;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The plan the yard works by: its lines, its board, and what moves if an operation is set on another day. */
 @RestController
@@ -37,8 +43,12 @@ public class SeasonApi {
     private final Asked asked;
     private final SeasonBoards boards;
     private final SeasonOfYard season;
+    private final MadeOnce made;
+    private final JsonMapper json;
 
-    SeasonApi(Asked asked, SeasonBoards boards, SeasonOfYard season) {
+    SeasonApi(Asked asked, SeasonBoards boards, SeasonOfYard season, MadeOnce made, JsonMapper json) {
+        this.made = made;
+        this.json = json;
         this.season = season;
         this.asked = asked;
         this.boards = boards;
@@ -89,8 +99,9 @@ public class SeasonApi {
     }
 
     /** The plan as a board, judged against the yard as it is now: weeks, visits, how full everything is, what binds, what it costs. */
-    @GetMapping("/api/season/board")
-    ResponseEntity<Board> board() {
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = Board.class)))
+    @GetMapping(value = "/api/season/board", produces = MediaType.APPLICATION_JSON_VALUE)
+    ResponseEntity<byte[]> board() {
         ShownSeason shown =
                 boards.published().orElseThrow(() -> new NotThere("published season", SeasonFolder.PLAN, List.of()));
         String currency = asked.yard().files().yard().currency().getCurrencyCode();
@@ -98,12 +109,14 @@ public class SeasonApi {
                 .eTag(tag(shown.version()
                         + "." + shown.standing().name().charAt(0)
                         + Integer.toHexString(shown.ground().hashCode())))
-                .body(new Board(
-                        shown.by(),
-                        shown.at(),
-                        shown.standing(),
-                        shown.wrong(),
-                        SeasonView.of(shown.dated(), currency, shown.remarks())));
+                .body(made.of(
+                        "board for programs " + shown.ground() + " " + shown.standing() + " " + shown.at(),
+                        () -> json.writeValueAsBytes(new Board(
+                                shown.by(),
+                                shown.at(),
+                                shown.standing(),
+                                shown.wrong(),
+                                SeasonView.of(shown.dated(), currency, shown.remarks())))));
     }
 
     /**

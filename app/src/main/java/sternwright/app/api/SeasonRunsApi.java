@@ -1,5 +1,8 @@
 package sternwright.app.api;
 
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.annotation.security.RolesAllowed;
 import java.io.IOException;
 import java.net.URI;
@@ -10,6 +13,7 @@ import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.HttpStatus;
+import org.springframework.http.MediaType;
 import org.springframework.http.ProblemDetail;
 import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
@@ -20,6 +24,7 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.season.EventWords;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.PlannedSeason;
@@ -34,6 +39,7 @@ import sternwright.app.files.shelf.EditConflict;
 import sternwright.app.files.shelf.Kept;
 import sternwright.app.store.job.SeasonRun;
 import sternwright.season.dated.answer.MovedDate;
+import tools.jackson.databind.json.JsonMapper;
 
 /** Runs of the season: asked for, watched, stopped, published. They go on whoever looks. */
 @RestController
@@ -45,8 +51,12 @@ public class SeasonRunsApi {
     private final Asked asked;
     private final SeasonJobs jobs;
     private final AuditTrail audit;
+    private final MadeOnce made;
+    private final JsonMapper json;
 
-    SeasonRunsApi(Asked asked, SeasonJobs jobs, AuditTrail audit) {
+    SeasonRunsApi(Asked asked, SeasonJobs jobs, AuditTrail audit, MadeOnce made, JsonMapper json) {
+        this.made = made;
+        this.json = json;
         this.asked = asked;
         this.jobs = jobs;
         this.audit = audit;
@@ -170,7 +180,7 @@ public class SeasonRunsApi {
     /** How a run stands; ask again with If-None-Match to be told only of what is new. */
     @GetMapping("/api/season/runs/{id}")
     ResponseEntity<Run> one(@PathVariable("id") String id) {
-        SeasonRun run = run(id);
+        SeasonRun run = head(id);
         String mark = run.state() + "." + Math.round(run.spentS() * 10) + "." + run.cost() + "." + run.bound();
         return ResponseEntity.ok().eTag(SeasonApi.tag(mark)).body(Run.of(run));
     }
@@ -179,21 +189,32 @@ public class SeasonRunsApi {
     @PostMapping("/api/season/runs/{id}/stop")
     @RolesAllowed({"MANAGER", "OFFICE"})
     ResponseEntity<Run> stop(@PathVariable("id") String id) {
-        jobs.stop(run(id).id());
+        jobs.stop(head(id).id());
         audit.note("season.stopped", id, "");
-        return ResponseEntity.accepted().body(Run.of(run(id)));
+        return ResponseEntity.accepted().body(Run.of(head(id)));
     }
 
     /** The best plan of a run so far, as it was kept. */
-    @GetMapping("/api/season/runs/{id}/plan")
-    SeasonView plan(@PathVariable("id") String id) {
-        return SeasonView.of(planned(id));
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = SeasonView.class)))
+    @GetMapping(value = "/api/season/runs/{id}/plan", produces = MediaType.APPLICATION_JSON_VALUE)
+    byte[] plan(@PathVariable("id") String id) {
+        return made.of("plan " + what(id), () -> json.writeValueAsBytes(SeasonView.of(planned(id))));
+    }
+
+    /** A plan of a run is judged as the yard is now. */
+    private String what(String id) {
+        SeasonRun run = head(id);
+        return String.join(" ", id, Double.toString(run.spentS()), asked.now());
     }
 
     /** What would stand on another day than in the published plan. */
-    @GetMapping("/api/season/runs/{id}/moves")
-    Moves moves(@PathVariable("id") String id) {
-        PlannedSeason planned = planned(id);
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = Moves.class)))
+    @GetMapping(value = "/api/season/runs/{id}/moves", produces = MediaType.APPLICATION_JSON_VALUE)
+    byte[] moves(@PathVariable("id") String id) {
+        return made.of("moves " + what(id), () -> json.writeValueAsBytes(moves(planned(id))));
+    }
+
+    private static Moves moves(PlannedSeason planned) {
         return new Moves(planned.dated().moved(), MoveVisit.moves(planned));
     }
 
@@ -238,10 +259,15 @@ public class SeasonRunsApi {
     }
 
     private SeasonRun run(String id) {
-        return jobs.one(id)
-                .orElseThrow(() -> new NotThere(
-                        "run",
-                        id,
-                        jobs.newest(NEWEST).stream().map(SeasonRun::id).toList()));
+        return jobs.one(id).orElseThrow(() -> missing(id));
+    }
+
+    private SeasonRun head(String id) {
+        return jobs.head(id).orElseThrow(() -> missing(id));
+    }
+
+    private NotThere missing(String id) {
+        return new NotThere(
+                "run", id, jobs.newest(NEWEST).stream().map(SeasonRun::id).toList());
     }
 }

@@ -1,7 +1,11 @@
 package sternwright.app.api;
 
 import jakarta.annotation.security.RolesAllowed;
+import jakarta.servlet.http.HttpServletResponse;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
+import java.io.Writer;
+import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PostMapping;
@@ -9,9 +13,11 @@ import org.springframework.web.bind.annotation.RequestBody;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.tables.ExportTable;
 import sternwright.app.desk.tables.ImportBoats;
 import sternwright.app.desk.tables.ImportTable;
+import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.sheet.TableFile;
 import sternwright.app.files.shelf.Shelf;
@@ -26,28 +32,42 @@ public class TablesApi {
 
     private final Asked asked;
     private final AuditTrail audit;
+    private final MadeOnce made;
 
-    TablesApi(Asked asked, AuditTrail audit) {
+    TablesApi(Asked asked, AuditTrail audit, MadeOnce made) {
+        this.made = made;
         this.asked = asked;
         this.audit = audit;
     }
 
     /** The register, a row for each installation. */
     @GetMapping(value = "/api/tables/boats", produces = CSV)
-    String boats() {
-        return ExportTable.boats(asked.yard().files());
+    byte[] boats() {
+        return made.of(
+                "boats " + asked.now(),
+                () -> bytes(ExportTable.boats(asked.yard().files())));
     }
 
     /** The meter readings of all boats. */
     @GetMapping(value = "/api/tables/hours", produces = CSV)
-    String hours() {
-        return ExportTable.hours(asked.yard().files());
+    byte[] hours() {
+        return made.of(
+                "hours " + asked.now(),
+                () -> bytes(ExportTable.hours(asked.yard().files())));
     }
 
-    /** The history of all boats. */
+    private static byte[] bytes(String table) {
+        return table.getBytes(StandardCharsets.UTF_8);
+    }
+
+    /** The history of all boats; it is sent while it is written, for it is long. */
     @GetMapping(value = "/api/tables/history", produces = CSV)
-    String history() {
-        return ExportTable.history(asked.yard().files());
+    void history(HttpServletResponse response) throws IOException {
+        YardFiles files = asked.yard().files();
+        response.setContentType(CSV);
+        Writer text = new OutputStreamWriter(response.getOutputStream(), StandardCharsets.UTF_8);
+        ExportTable.history(files, text);
+        text.flush();
     }
 
     /** Takes boats in; {@code look} only says what would come of it. */

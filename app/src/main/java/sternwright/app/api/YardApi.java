@@ -21,6 +21,7 @@ import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
 import sternwright.app.desk.campaign.CampaignsOfYard;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.protect.EnteredReading;
@@ -44,8 +45,10 @@ public class YardApi {
     private final SeasonOfYard season;
     private final CampaignsOfYard campaigns;
     private final OfYard<DayAtYard> today;
+    private final MadeOnce made;
 
-    YardApi(Asked asked, AuditTrail audit, SeasonOfYard season, CampaignsOfYard campaigns) {
+    YardApi(Asked asked, AuditTrail audit, SeasonOfYard season, CampaignsOfYard campaigns, MadeOnce made) {
+        this.made = made;
         this.asked = asked;
         this.season = season;
         this.campaigns = campaigns;
@@ -123,8 +126,10 @@ public class YardApi {
         if (by.isBefore(asked.yard().today())) {
             throw BadInput.of("by", "found " + by, "a day from " + asked.yard().today() + " on", "");
         }
-        return CampaignLetters.of(list(rule, kind, months, hours), asked.yard().files(), by, reader)
-                .pdf();
+        CampaignList list = list(rule, kind, months, hours);
+        return made.of(
+                "letters " + asked.now() + " " + list.campaign() + " " + by + " " + reader,
+                () -> CampaignLetters.of(list, asked.yard().files(), by, reader).pdf());
     }
 
     private CampaignList list(

@@ -93,6 +93,15 @@ public final class Figures {
     }
 
     /**
+     * What stands for these formats, to compare what was worded with them.
+     *
+     * @return the same for equal formats
+     */
+    public String mark() {
+        return language() + " " + units;
+    }
+
+    /**
      * The language tag of the page.
      *
      * @return such as {@code en-GB}

@@ -31,7 +31,7 @@ public record Paper(String fileName, String title, String html, String printable
     public static Paper of(JobCard card, Figures figures) {
         String title = "Job card " + card.boat().name() + " " + card.from();
         String foot = foot(title, card.yardName(), card.invented());
-        return paper("card", card.number(), title, foot, figures, Map.of("card", card, "f", figures));
+        return paper("card", name(card), title, foot, figures, Map.of("card", card, "f", figures));
     }
 
     /**
@@ -44,7 +44,7 @@ public record Paper(String fileName, String title, String html, String printable
     public static Paper of(Estimate estimate, Figures figures) {
         String title = "Estimate " + estimate.boat().name() + " " + estimate.from();
         String foot = foot(title, estimate.yardName(), estimate.invented());
-        return paper("estimate", estimate.number(), title, foot, figures, Map.of("estimate", estimate, "f", figures));
+        return paper("estimate", name(estimate), title, foot, figures, Map.of("estimate", estimate, "f", figures));
     }
 
     /**
@@ -57,9 +57,23 @@ public record Paper(String fileName, String title, String html, String printable
     public static Paper of(ProtectionSheet sheet, Figures figures) {
         String title = "Protection report " + sheet.report().boat().name() + " "
                 + sheet.report().today();
-        String number = sheet.report().boat().id() + "-" + sheet.report().today();
         String foot = foot(title, sheet.yardName(), sheet.invented());
-        return paper("protection", number, title, foot, figures, Map.of("sheet", sheet, "f", figures));
+        return paper("protection", name(sheet), title, foot, figures, Map.of("sheet", sheet, "f", figures));
+    }
+
+    /** Name of a job card's paper without ending. */
+    public static String name(JobCard card) {
+        return "card-" + card.number();
+    }
+
+    /** Name of an estimate's paper without ending. */
+    public static String name(Estimate estimate) {
+        return "estimate-" + estimate.number();
+    }
+
+    /** Name of a protection report's paper without ending. */
+    public static String name(ProtectionSheet sheet) {
+        return "protection-" + sheet.report().boat().id() + "-" + sheet.report().today();
     }
 
     static String foot(String title, String yard, boolean invented) {
@@ -67,9 +81,9 @@ public record Paper(String fileName, String title, String html, String printable
     }
 
     private static Paper paper(
-            String kind, String number, String title, String foot, Figures figures, Map<String, Object> facts) {
+            String kind, String name, String title, String foot, Figures figures, Map<String, Object> facts) {
         return new Paper(
-                kind + "-" + number,
+                name,
                 title,
                 page(kind, title, Style.screen(foot, figures), facts),
                 page(kind, title, Style.print(foot, figures), facts));

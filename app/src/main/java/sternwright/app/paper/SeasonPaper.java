@@ -40,10 +40,15 @@ public record SeasonPaper(Yard yard, DatedSeason season, LocalDate today, List<S
         String foot = Paper.foot(title, yard.name(), yard.invented());
         SeasonBoard board = new SeasonBoard(season, today, figures.locale());
         return new Paper(
-                "season-board-" + today,
+                fileName(),
                 title,
                 page(title, Style.boardScreen(foot, figures), board, figures, false),
                 page(title, Style.boardPrint(foot, figures), board, figures, true));
+    }
+
+    /** Name of the paper without ending. */
+    public String fileName() {
+        return "season-board-" + today;
     }
 
     private String page(String title, String style, SeasonBoard board, Figures figures, boolean print) {
@@ -58,8 +63,9 @@ public record SeasonPaper(Yard yard, DatedSeason season, LocalDate today, List<S
     /** The worst operation of each boat that is not as wished, the worst boat first. */
     public List<DatedOperation> toMind() {
         Set<String> seen = new HashSet<>();
-        return season.operations().stream()
-                .filter(o -> o.state() == DatedOperation.State.UNSAFE || o.state() == DatedOperation.State.LATE)
+        return season
+                .operations(o -> o.state() == DatedOperation.State.UNSAFE || o.state() == DatedOperation.State.LATE)
+                .stream()
                 .sorted(Comparator.comparing(DatedOperation::state)
                         .thenComparing(DatedOperation::daysLate)
                         .reversed())

@@ -42,21 +42,27 @@ final class ReadAhead implements ApplicationListener<ApplicationReadyEvent>, Aut
         try {
             long wait = AFTER_MS;
             while (!closed.await(wait, TimeUnit.MILLISECONDS)) {
-                yard.files();
-                yard.keep();
-                yard.dues();
-                yard.keep();
+                ahead();
                 wait = AGAIN_MS;
             }
-        } catch (BadInput wrong) {
-            // The pages tell each reader what is wrong.
-            LOG.debug("the yard cannot be read", wrong);
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         } catch (IOException | RuntimeException e) {
             if (closed.getCount() > 0) {
                 LOG.warn("the yard could not be read ahead; the first page that needs it reads it", e);
             }
+        }
+    }
+
+    private void ahead() throws IOException {
+        try {
+            yard.files();
+            yard.keep();
+            yard.dues();
+            yard.keep();
+        } catch (BadInput wrong) {
+            // The pages tell each reader what is wrong; whoever puts it right is spared the reading the next time.
+            LOG.debug("the yard cannot be read", wrong);
         }
     }
 

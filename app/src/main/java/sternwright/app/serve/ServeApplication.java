@@ -11,6 +11,7 @@ import org.springframework.context.annotation.Bean;
 import org.springframework.context.annotation.ComponentScan;
 import org.springframework.context.annotation.Configuration;
 import org.springframework.context.annotation.Import;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.desk.open.OpenYard;
@@ -48,6 +49,11 @@ public class ServeApplication {
     @Bean
     static OpenYard openYard(YardPlace place, Clock clock) {
         return new OpenYard(place, clock);
+    }
+
+    @Bean
+    static MadeOnce madeOnce() {
+        return new MadeOnce();
     }
 
     @Bean

@@ -1,6 +1,7 @@
 package sternwright.app.command.tables;
 
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Objects;
@@ -50,7 +51,7 @@ public final class ExportCommand extends Deed {
         String table = switch (kind) {
             case BOATS -> ExportTable.boats(files);
             case HOURS -> ExportTable.hours(files);
-            case HISTORY, FOLDER -> ExportTable.history(files);
+            case HISTORY, FOLDER -> history(files);
         };
         if (file == null) {
             out().print(table);
@@ -62,6 +63,12 @@ public final class ExportCommand extends Deed {
         SafeFile.write(file, table);
         out().println("Wrote " + Counted.of(table.lines().count() - 1, "row") + " to " + file + ".");
         return ExitStatus.DONE;
+    }
+
+    private static String history(YardFiles files) throws IOException {
+        StringWriter text = new StringWriter();
+        ExportTable.history(files, text);
+        return text.toString();
     }
 
     private Integer folder() throws IOException {

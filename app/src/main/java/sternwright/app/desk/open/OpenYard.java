@@ -14,6 +14,7 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.YardSnapshot;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
 import sternwright.app.files.shelf.FolderShelf;
 import sternwright.app.files.shelf.Keeper;
 import sternwright.app.files.shelf.Kept;
@@ -40,6 +41,9 @@ public final class OpenYard {
 
     @Nullable
     private volatile Sign sign;
+
+    @Nullable
+    private volatile Refusal refusal;
 
     private volatile LocalDate day = LocalDate.MIN;
     private volatile long lookedAt = Long.MIN_VALUE;
@@ -172,10 +176,18 @@ public final class OpenYard {
         lookedAt = Long.MIN_VALUE;
     }
 
+    /** What was wrong with a state of the texts: it is so as long as nothing changes, and need not be found again. */
+    private record Refusal(String state, LocalDate day, List<Problem> problems) {}
+
     private YardSnapshot snapshot() {
         LocalDate today = today();
         YardSnapshot now = known;
-        if (now != null && day.equals(today) && lookedAt > 0 && clock.millis() - lookedAt < lookEveryMs) {
+        boolean justLooked = lookedAt > 0 && clock.millis() - lookedAt < lookEveryMs;
+        Refusal wrong = refusal;
+        if (wrong != null && justLooked && wrong.day.equals(today)) {
+            throw new BadInput(wrong.problems);
+        }
+        if (now != null && wrong == null && day.equals(today) && justLooked) {
             return now;
         }
         try {
@@ -196,7 +208,7 @@ public final class OpenYard {
         try {
             long at = clock.millis();
             YardSnapshot before = known;
-            YardSnapshot now = before == null ? YardSnapshot.of(shelf, today) : before.next(shelf, today);
+            YardSnapshot now = rightOrRefused(before, today, at);
             if (before == null) {
                 dues.recall(shelf, now, today);
                 unkept.set(now);
@@ -207,6 +219,24 @@ public final class OpenYard {
             return now;
         } finally {
             reading.unlock();
+        }
+    }
+
+    private YardSnapshot rightOrRefused(@Nullable YardSnapshot before, LocalDate today, long at) throws IOException {
+        String state = shelf.state();
+        Refusal wrong = refusal;
+        if (wrong != null && wrong.state.equals(state) && wrong.day.equals(today)) {
+            lookedAt = at;
+            throw new BadInput(wrong.problems);
+        }
+        try {
+            YardSnapshot now = before == null ? YardSnapshot.of(shelf, today) : before.next(shelf, today);
+            refusal = null;
+            return now;
+        } catch (BadInput bad) {
+            refusal = new Refusal(state, today, bad.problems());
+            lookedAt = at;
+            throw bad;
         }
     }
 }

@@ -6,6 +6,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.concurrent.atomic.AtomicLong;
 import org.jspecify.annotations.Nullable;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.Problem;
@@ -35,10 +36,11 @@ public final class KeptReports {
     /**
      * A report, or what stands in its way.
      *
+     * @param number another one for every report that was made since the program was started
      * @param report null if none can be made
      * @param problems why not
      */
-    public record Answer(@Nullable ProtectionReport report, List<Problem> problems) {
+    public record Answer(long number, @Nullable ProtectionReport report, List<Problem> problems) {
         /** Copies the list. */
         public Answer {
             problems = List.copyOf(problems);
@@ -77,6 +79,8 @@ public final class KeptReports {
 
     private record Known(Ground ground, Answer answer) {}
 
+    private final AtomicLong made = new AtomicLong();
+
     /**
      * The report of a boat.
      *
@@ -106,9 +110,11 @@ public final class KeptReports {
         return answer;
     }
 
-    private static Answer work(YardFiles files, Boat boat, ProtectRequest request) {
+    private Answer work(YardFiles files, Boat boat, ProtectRequest request) {
         ProtectBoat desk = new ProtectBoat(files);
         List<Problem> problems = desk.problems(boat, request);
-        return problems.isEmpty() ? new Answer(desk.report(boat, request), List.of()) : new Answer(null, problems);
+        return problems.isEmpty()
+                ? new Answer(made.incrementAndGet(), desk.report(boat, request), List.of())
+                : new Answer(made.incrementAndGet(), null, problems);
     }
 }

@@ -1,11 +1,14 @@
 package sternwright.app.desk.settings;
 
 import java.io.IOException;
+import java.lang.ref.SoftReference;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import sternwright.app.files.FolderLayout;
 import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.YardFiles;
@@ -35,6 +38,8 @@ import sternwright.yard.resource.Resources;
  * @param shape of it
  */
 public record SettingsText<T>(String name, Shape<T> shape) {
+    private static final int MOST_KEPT = 12;
+
     /** The yard itself. */
     public static final SettingsText<Yard> YARD = new SettingsText<>(FolderLayout.YARD, YardShape.YARD);
 
@@ -74,8 +79,28 @@ public record SettingsText<T>(String name, Shape<T> shape) {
         Optional<Kept> kept = shelf.kept(name);
         return kept.isEmpty()
                 ? Optional.empty()
-                : Optional.of(
-                        new Opened<>(read(kept.get().text(), latest), kept.get().version()));
+                : Optional.of(new Opened<>(
+                        known(kept.get().text(), latest), kept.get().version()));
+    }
+
+    /** What was read last of each text: pages of settings open the same text again and again. */
+    private static final Map<SettingsText<?>, SoftReference<LastRead>> LAST = new ConcurrentHashMap<>();
+
+    private record LastRead(String text, LocalDate latest, Object value) {}
+
+    @SuppressWarnings("unchecked")
+    private T known(String text, LocalDate latest) {
+        SoftReference<LastRead> kept = LAST.get(this);
+        LastRead last = kept == null ? null : kept.get();
+        if (last != null && last.text.equals(text) && last.latest.equals(latest)) {
+            return (T) last.value;
+        }
+        T value = read(text, latest);
+        if (LAST.size() >= MOST_KEPT) {
+            LAST.clear();
+        }
+        LAST.put(this, new SoftReference<>(new LastRead(text, latest, Objects.requireNonNull(value))));
+        return value;
     }
 
     private T read(String text, LocalDate latest) {

@@ -1,5 +1,7 @@
 package sternwright.app.desk.tables;
 
+import java.io.IOException;
+import java.io.Writer;
 import java.util.List;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.sheet.BoatsSheet;
@@ -23,16 +25,17 @@ public final class ExportTable {
     }
 
     /**
-     * The history of all boats, struck lines with their strikes.
+     * The history of all boats, struck lines with their strikes, boat by boat: it is the longest table by far.
      *
      * @param files what the yard's folder says
-     * @return CSV
+     * @param to takes CSV
+     * @throws IOException if it cannot be written
      */
-    public static String history(YardFiles files) {
-        List<HistorySheet.OfBoat> rows = files.histories().values().stream()
-                .flatMap(h -> h.lines().stream().map(l -> new HistorySheet.OfBoat(h.boatId(), l)))
-                .toList();
-        return HistorySheet.MANY_BOATS.write(rows);
+    public static void history(YardFiles files, Writer to) throws IOException {
+        HistorySheet.MANY_BOATS.write(
+                () -> files.histories().values().stream()
+                        .flatMap(h -> h.lines().stream().map(l -> new HistorySheet.OfBoat(h.boatId(), l))),
+                to);
     }
 
     /**

@@ -128,4 +128,15 @@ public final class Field<R, V> {
     public boolean required() {
         return required;
     }
+
+    /**
+     * Whether the field is written for a record: it holds something else than what stands for a field that is left out.
+     *
+     * @param owner the record
+     * @return false if it is left out
+     */
+    public boolean writes(R owner) {
+        V value = getter.from(owner);
+        return value != null && !value.equals(fallback);
+    }
 }

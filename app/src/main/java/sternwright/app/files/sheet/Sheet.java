@@ -8,13 +8,18 @@ import de.siegmar.fastcsv.writer.LineDelimiter;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.io.UncheckedIOException;
+import java.io.Writer;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashSet;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.snakeyaml.engine.v2.common.ScalarStyle;
 import org.snakeyaml.engine.v2.exceptions.Mark;
@@ -205,12 +210,45 @@ public final class Sheet<R> {
      * @return the whole file
      */
     public String write(List<R> rows) {
-        List<Map<?, ?>> trees =
-                rows.stream().<Map<?, ?>>map(r -> (Map<?, ?>) columns.write(r)).toList();
+        StringWriter text = new StringWriter();
+        try {
+            write(rows::stream, text);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return text.toString();
+    }
+
+    /**
+     * Writes a table with its header row by row, so that a long one is never held.
+     *
+     * @param rows the rows; asked for twice where the table has columns that are seldom written
+     * @param to takes the whole file
+     * @throws IOException if it cannot be written
+     */
+    public void write(Supplier<Stream<R>> rows, Writer to) throws IOException {
+        Set<String> needed = rare.isEmpty() ? Set.of() : needed(rows.get());
         List<String> written = names().stream()
-                .filter(n -> !rare.contains(n) || trees.stream().anyMatch(t -> t.containsKey(n)))
+                .filter(n -> !rare.contains(n) || needed.contains(n))
                 .toList();
-        return String.join(",", written) + "\n" + lines(trees, written, ',');
+        to.write(String.join(",", written) + "\n");
+        try (Stream<R> all = rows.get()) {
+            lines(all.<Map<?, ?>>map(r -> (Map<?, ?>) columns.write(r)).iterator(), written, ',', to);
+        }
+    }
+
+    private Set<String> needed(Stream<R> rows) {
+        List<Field<R, ?>> fields =
+                columns.fields().stream().filter(f -> rare.contains(f.name())).toList();
+        Set<String> needed = new HashSet<>();
+        try (Stream<R> all = rows) {
+            all.takeWhile(r -> needed.size() < fields.size())
+                    .forEach(r -> fields.stream()
+                            .filter(f -> f.writes(r))
+                            .map(Field::name)
+                            .forEach(needed::add));
+        }
+        return needed;
     }
 
     /**
@@ -242,27 +280,32 @@ public final class Sheet<R> {
             return write(all);
         }
         String end = before.endsWith("\n") ? "" : "\n";
-        return before + end + lines(trees, header, separator);
+        StringWriter more = new StringWriter();
+        try {
+            lines(trees.iterator(), header, separator, more);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return before + end + more;
     }
 
     private List<String> names() {
         return columns.fields().stream().map(Field::name).toList();
     }
 
-    private static String lines(List<Map<?, ?>> trees, List<String> order, char separator) {
-        StringWriter text = new StringWriter();
-        try (CsvWriter csv = CsvWriter.builder()
+    /** What it writes to stays open. */
+    private static void lines(Iterator<Map<?, ?>> trees, List<String> order, char separator, Writer to)
+            throws IOException {
+        CsvWriter csv = CsvWriter.builder()
                 .fieldSeparator(separator)
                 .lineDelimiter(LineDelimiter.LF)
-                .build(text)) {
-            for (Map<?, ?> tree : trees) {
-                csv.writeRecord(order.stream()
-                        .map(name -> tree.get(name) == null ? "" : String.valueOf(tree.get(name)))
-                        .toList());
-            }
-        } catch (IOException e) {
-            throw new UncheckedIOException(e);
+                .build(to);
+        while (trees.hasNext()) {
+            Map<?, ?> tree = trees.next();
+            csv.writeRecord(order.stream()
+                    .map(name -> tree.get(name) == null ? "" : String.valueOf(tree.get(name)))
+                    .toList());
         }
-        return text.toString();
+        csv.flush();
     }
 }

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Date;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.UUID;
 import sternwright.season.dated.Step;
@@ -46,13 +47,27 @@ public final class SeasonCalendars {
                             byPerson.computeIfAbsent(p, n -> new ArrayList<>()).add(o));
         }
         Map<String, String> texts = new TreeMap<>();
-        byPerson.forEach((person, operations) -> texts.put(
-                person,
-                text(
-                        person,
-                        operations,
-                        o -> o.meaning().boatName() + ": " + o.meaning().operation())));
+        byPerson.forEach((person, operations) -> texts.put(person, ofPerson(person, operations)));
         return texts;
+    }
+
+    /**
+     * The calendar of one person.
+     *
+     * @param season the season
+     * @param name the person's name
+     * @return the same text as among those of all; empty if the season has nothing for this person
+     */
+    public Optional<String> person(DatedSeason season, String name) {
+        List<DatedOperation> theirs = season.operations(o -> o.people().contains(name));
+        return theirs.isEmpty() ? Optional.empty() : Optional.of(ofPerson(name, theirs));
+    }
+
+    private String ofPerson(String person, List<DatedOperation> operations) {
+        return text(
+                person,
+                operations,
+                o -> o.meaning().boatName() + ": " + o.meaning().operation());
     }
 
     /**
@@ -70,13 +85,28 @@ public final class SeasonCalendars {
             }
         }
         Map<String, String> texts = new TreeMap<>();
-        byBoat.forEach((boat, operations) -> texts.put(
-                boat,
-                text(
-                        operations.get(0).meaning().boatName(),
-                        operations,
-                        o -> o.meaning().operation())));
+        byBoat.forEach((boat, operations) -> texts.put(boat, ofBoat(operations)));
         return texts;
+    }
+
+    /**
+     * The calendar of one boat.
+     *
+     * @param season the season
+     * @param id the boat
+     * @return the same text as among those of all; empty if the season has nothing for her
+     */
+    public Optional<String> boat(DatedSeason season, String id) {
+        List<DatedOperation> hers = season.operations(
+                o -> o.meaning().step() != Step.STANDS && o.meaning().boatId().equals(id));
+        return hers.isEmpty() ? Optional.empty() : Optional.of(ofBoat(hers));
+    }
+
+    private String ofBoat(List<DatedOperation> operations) {
+        return text(
+                operations.get(0).meaning().boatName(),
+                operations,
+                o -> o.meaning().operation());
     }
 
     private String text(

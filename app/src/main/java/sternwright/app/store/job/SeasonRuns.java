@@ -18,6 +18,8 @@ public final class SeasonRuns {
     private static final String FACTS =
             "id, asked_by, asked_at, ask, state, stop_asked, node, tries, beat_at, ended_at,"
                     + " says, spent_s, cost, bound, plan, course, refused";
+    private static final String WITHOUT_PLAN =
+            FACTS.replace(" plan,", " case when plan is null then null else '' end as plan,");
 
     private final Store store;
     private final JdbcClient read;
@@ -64,13 +66,26 @@ public final class SeasonRuns {
     }
 
     /**
-     * The newest runs.
+     * One run without its plan.
+     *
+     * @param id of the run
+     * @return how it stands; its plan is empty where it has one; empty if there is none
+     */
+    public Optional<SeasonRun> head(String id) {
+        return read.sql("select " + WITHOUT_PLAN + " from season_run where id = ?")
+                .param(id)
+                .query(SeasonRuns::run)
+                .optional();
+    }
+
+    /**
+     * The newest runs without their plans, each of which may be megabytes.
      *
      * @param most how many at most
-     * @return the newest first
+     * @return the newest first; their plan is empty where they have one
      */
     public List<SeasonRun> newest(int most) {
-        return read.sql("select " + FACTS + " from season_run order by asked_at desc, id limit ?")
+        return read.sql("select " + WITHOUT_PLAN + " from season_run order by asked_at desc, id limit ?")
                 .param(most)
                 .query(SeasonRuns::run)
                 .list();

@@ -24,6 +24,7 @@ import sternwright.app.desk.visits.VisitPapers;
 import sternwright.app.files.YardFiles;
 import sternwright.app.issued.IssuedCard;
 import sternwright.app.issued.IssuedCards;
+import sternwright.app.issued.IssuedPapers;
 import sternwright.app.paper.Paper;
 import sternwright.app.web.access.ForAll;
 import sternwright.app.web.access.ForCrew;
@@ -48,8 +49,17 @@ public class CardsPage {
     private final AuditTrail audit;
     private final Clock clock;
     private final CardPapers papers;
+    private final IssuedPapers printed;
 
-    CardsPage(OpenYard yard, AgreedPlans plans, IssuedCards cards, AuditTrail audit, Clock clock, CardPapers papers) {
+    CardsPage(
+            OpenYard yard,
+            AgreedPlans plans,
+            IssuedCards cards,
+            AuditTrail audit,
+            Clock clock,
+            CardPapers papers,
+            IssuedPapers printed) {
+        this.printed = printed;
         this.papers = papers;
         this.yard = yard;
         this.plans = plans;
@@ -111,11 +121,11 @@ public class CardsPage {
     @GetMapping(PATH + "/{id}/pdf")
     @ForAll
     ResponseEntity<byte[]> pdf(Page page, @PathVariable("id") String id) {
-        Paper paper = Paper.of(cards.content(id).orElseThrow(() -> new Missing("cards.one")), page.figures());
+        JobCard card = cards.content(id).orElseThrow(() -> new Missing("cards.one"));
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
                 .cacheControl(CacheControl.noStore())
-                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + paper.fileName() + ".pdf\"")
-                .body(paper.pdf());
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + Paper.name(card) + ".pdf\"")
+                .body(printed.pdf(card, page.figures()));
     }
 }

@@ -20,11 +20,11 @@ import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
 import sternwright.app.desk.campaign.CampaignsOfYard;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.find.BoatsOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.paper.Figures;
-import sternwright.app.paper.Paper;
 import sternwright.app.web.access.ForOffice;
 import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Page;
@@ -42,8 +42,10 @@ public class CampaignPage {
     private final OpenYard yard;
     private final BoatsOfYard boats;
     private final CampaignsOfYard campaigns;
+    private final MadeOnce made;
 
-    CampaignPage(OpenYard yard, BoatsOfYard boats, CampaignsOfYard campaigns) {
+    CampaignPage(OpenYard yard, BoatsOfYard boats, CampaignsOfYard campaigns, MadeOnce made) {
+        this.made = made;
         this.yard = yard;
         this.boats = boats;
         this.campaigns = campaigns;
@@ -101,8 +103,17 @@ public class CampaignPage {
                     "a day from " + yard.today() + " on",
                     "It stands in the letters as the day by which the owner is asked to answer.");
         }
-        Paper paper = CampaignLetters.of(list, yard.files(), by, page.locale());
-        return answer(MediaType.APPLICATION_PDF, "inline", "letters.pdf", paper.pdf());
+        String what = String.join(
+                " ",
+                "letters",
+                yard.state(),
+                yard.today().toString(),
+                list.campaign().toString(),
+                by.toString());
+        byte[] pdf = made.of(
+                what + " " + page.locale(),
+                () -> CampaignLetters.of(list, yard.files(), by, page.locale()).pdf());
+        return answer(MediaType.APPLICATION_PDF, "inline", "letters.pdf", pdf);
     }
 
     private static ResponseEntity<byte[]> answer(MediaType type, String how, String name, byte[] bytes) {

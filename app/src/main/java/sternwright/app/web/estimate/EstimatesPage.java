@@ -30,6 +30,7 @@ import sternwright.app.desk.visits.VisitPapers;
 import sternwright.app.files.YardFiles;
 import sternwright.app.issued.IssuedEstimate;
 import sternwright.app.issued.IssuedEstimates;
+import sternwright.app.issued.IssuedPapers;
 import sternwright.app.issued.OfferedEstimate;
 import sternwright.app.paper.Paper;
 import sternwright.app.web.access.ForOffice;
@@ -55,8 +56,16 @@ public class EstimatesPage {
     private final IssuedEstimates estimates;
     private final AuditTrail audit;
     private final Clock clock;
+    private final IssuedPapers printed;
 
-    EstimatesPage(OpenYard yard, AgreedPlans plans, IssuedEstimates estimates, AuditTrail audit, Clock clock) {
+    EstimatesPage(
+            OpenYard yard,
+            AgreedPlans plans,
+            IssuedEstimates estimates,
+            AuditTrail audit,
+            Clock clock,
+            IssuedPapers printed) {
+        this.printed = printed;
         this.yard = yard;
         this.plans = plans;
         this.estimates = estimates;
@@ -200,15 +209,15 @@ public class EstimatesPage {
 
     @GetMapping(PATH + "/{id}/pdf")
     ResponseEntity<byte[]> pdf(Page page, @PathVariable("id") String id) {
-        return pdf(Paper.of(one(id).estimate(), page.figures()));
+        return pdf(one(id).estimate(), page, printed);
     }
 
-    static ResponseEntity<byte[]> pdf(Paper paper) {
+    static ResponseEntity<byte[]> pdf(Estimate estimate, Page page, IssuedPapers printed) {
         return ResponseEntity.ok()
                 .contentType(MediaType.APPLICATION_PDF)
                 .cacheControl(CacheControl.noStore())
-                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + paper.fileName() + ".pdf\"")
-                .body(paper.pdf());
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + Paper.name(estimate) + ".pdf\"")
+                .body(printed.pdf(estimate, page.figures()));
     }
 
     private IssuedEstimate one(String id) {

@@ -28,7 +28,7 @@ import sternwright.app.desk.recording.RefusalsOnRecord;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.issued.IssuedEstimate;
 import sternwright.app.issued.IssuedEstimates;
-import sternwright.app.paper.Paper;
+import sternwright.app.issued.IssuedPapers;
 import sternwright.app.web.access.OpenToAnyone;
 import sternwright.app.web.page.Missing;
 import sternwright.app.web.page.Page;
@@ -50,8 +50,16 @@ public class OwnerPage {
     private final OpenYard yard;
     private final AuditTrail audit;
     private final Clock clock;
+    private final IssuedPapers printed;
 
-    OwnerPage(IssuedEstimates estimates, SignInLimit limit, OpenYard yard, AuditTrail audit, Clock clock) {
+    OwnerPage(
+            IssuedEstimates estimates,
+            SignInLimit limit,
+            OpenYard yard,
+            AuditTrail audit,
+            Clock clock,
+            IssuedPapers printed) {
+        this.printed = printed;
         this.estimates = estimates;
         this.limit = limit;
         this.yard = yard;
@@ -130,7 +138,7 @@ public class OwnerPage {
         if (dead(issued).isPresent()) {
             throw new ResponseStatusException(HttpStatus.GONE);
         }
-        return EstimatesPage.pdf(Paper.of(issued.estimate(), page.figures()));
+        return EstimatesPage.pdf(issued.estimate(), page, printed);
     }
 
     private IssuedEstimate issued(HttpServletRequest request, String secret) {

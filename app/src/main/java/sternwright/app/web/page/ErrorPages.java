@@ -20,6 +20,7 @@ import org.springframework.web.bind.annotation.RequestMapping;
 import org.springframework.web.multipart.MaxUploadSizeExceededException;
 import org.springframework.web.multipart.MultipartException;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.Busy;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.store.StoreRefused;
@@ -108,6 +109,13 @@ public class ErrorPages implements ErrorController {
         HttpStatus status =
                 StoreRefused.full(trouble) ? HttpStatus.INSUFFICIENT_STORAGE : HttpStatus.SERVICE_UNAVAILABLE;
         return shown(new Page(request, frame.getObject()), status.value(), response);
+    }
+
+    /** So much is being made that this would only wait. */
+    @ExceptionHandler(Busy.class)
+    ModelAndView busy(Busy busy, HttpServletRequest request, HttpServletResponse response) {
+        response.setHeader(HttpHeaders.RETRY_AFTER, Integer.toString(Busy.AGAIN_S));
+        return shown(new Page(request, frame.getObject()), HttpStatus.SERVICE_UNAVAILABLE.value(), response);
     }
 
     /** A form that should carry a file came without one, torn, or too large. */

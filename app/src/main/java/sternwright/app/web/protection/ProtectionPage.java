@@ -12,6 +12,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.protect.EnteredReading;
 import sternwright.app.desk.protect.KeptReports;
@@ -35,8 +36,10 @@ import sternwright.protection.report.ProtectionReport;
 public class ProtectionPage {
     private final OpenYard yard;
     private final KeptReports reports;
+    private final MadeOnce made;
 
-    ProtectionPage(OpenYard yard, KeptReports reports) {
+    ProtectionPage(OpenYard yard, KeptReports reports, MadeOnce made) {
+        this.made = made;
         this.yard = yard;
         this.reports = reports;
     }
@@ -77,16 +80,17 @@ public class ProtectionPage {
         if (report == null) {
             throw new BadInput(answer.problems());
         }
-        Paper paper = Paper.of(
-                new ProtectionSheet(
-                        report,
-                        ReferenceElectrode.SILVER_CHLORIDE_SEAWATER,
-                        files.yard().name(),
-                        files.yard().invented()),
-                page.figures());
+        ProtectionSheet sheet = new ProtectionSheet(
+                report,
+                ReferenceElectrode.SILVER_CHLORIDE_SEAWATER,
+                files.yard().name(),
+                files.yard().invented());
+        byte[] pdf = made.of(
+                "report " + answer.number() + " " + page.figures().mark(),
+                () -> Paper.of(sheet, page.figures()).pdf());
         return ResponseEntity.ok()
-                .header("Content-Disposition", "inline; filename=\"" + paper.fileName() + ".pdf\"")
-                .body(paper.pdf());
+                .header("Content-Disposition", "inline; filename=\"" + Paper.name(sheet) + ".pdf\"")
+                .body(pdf);
     }
 
     private ProtectRequest request(boolean shore, List<EnteredReading> readings) {

@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SentOnce;
+import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.EventWords;
 import sternwright.app.desk.season.PlannedSeason;
@@ -48,6 +49,8 @@ public class RunsPage {
     private final SentOnce sent;
     private final AuditTrail audit;
     private final Clock clock;
+    private final SeasonOfYard season;
+    private final BoardDrawings drawings;
 
     RunsPage(
             OpenYard yard,
@@ -56,7 +59,11 @@ public class RunsPage {
             RunPlans plans,
             SentOnce sent,
             AuditTrail audit,
-            Clock clock) {
+            Clock clock,
+            SeasonOfYard season,
+            BoardDrawings drawings) {
+        this.season = season;
+        this.drawings = drawings;
         this.yard = yard;
         this.boards = boards;
         this.jobs = jobs;
@@ -155,10 +162,7 @@ public class RunsPage {
                 return page.show(Section.SEASON, "season/changed", changed.problems());
             }
         }
-        EventText events = new EventText(
-                page,
-                yard.files(),
-                SeasonFolder.read(yard.shelf(""), yard.today()).resources());
+        EventText events = new EventText(page, yard.files(), season.files().resources());
         List<String> words =
                 SeasonJobs.asked(run).events().stream().map(events::words).toList();
         return page.show(Section.SEASON, "season/run", text.view(run, words, Optional.ofNullable(plan)));
@@ -188,6 +192,16 @@ public class RunsPage {
         BoardAsked asked = BoardAsked.of(typed);
         BoardText text =
                 new BoardText(page, planned.dated(), yard.today(), text(page).sums());
+        BoardDrawings.Key key = new BoardDrawings.Key(
+                String.join(
+                        " ",
+                        id,
+                        Double.toString(run.spentS()),
+                        yard.state(),
+                        yard.today().toString()),
+                asked,
+                page.locale(),
+                false);
         return page.show(
                 Section.SEASON,
                 "season/runboard",
@@ -195,7 +209,7 @@ public class RunsPage {
                         id,
                         text.narrow(asked),
                         text.stretches(asked, PATH + "/" + id + "/board"),
-                        text.board(asked, false, o -> false)));
+                        drawings.of(key, () -> text.board(asked, false, o -> false))));
     }
 
     @PostMapping(PATH + "/{id}/stop")

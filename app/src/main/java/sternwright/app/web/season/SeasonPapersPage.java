@@ -13,13 +13,13 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.SeasonCsv;
 import sternwright.app.desk.season.SeasonLine;
 import sternwright.app.desk.season.board.SeasonBoards;
 import sternwright.app.desk.season.board.ShownSeason;
 import sternwright.app.files.problem.BadInput;
-import sternwright.app.paper.Paper;
 import sternwright.app.paper.SeasonPaper;
 import sternwright.app.paper.calendar.SeasonCalendars;
 import sternwright.app.web.access.ForAll;
@@ -34,8 +34,10 @@ import sternwright.boat.Boat;
 public class SeasonPapersPage {
     private final OpenYard yard;
     private final SeasonBoards boards;
+    private final MadeOnce made;
 
-    SeasonPapersPage(OpenYard yard, SeasonBoards boards) {
+    SeasonPapersPage(OpenYard yard, SeasonBoards boards, MadeOnce made) {
+        this.made = made;
         this.yard = yard;
         this.boards = boards;
     }
@@ -71,12 +73,10 @@ public class SeasonPapersPage {
             boats.add(v.boatId());
             v.operations().forEach(o -> people.addAll(o.people()));
         });
+        Map<String, Boat> known = yard.files().boats();
         List<Named> named = boats.stream()
                 .map(id -> new Named(
-                        id,
-                        Optional.ofNullable(yard.files().boats().get(id))
-                                .map(Boat::name)
-                                .orElse(id)))
+                        id, Optional.ofNullable(known.get(id)).map(Boat::name).orElse(id)))
                 .sorted(java.util.Comparator.comparing(Named::name))
                 .toList();
         return page.show(Section.SEASON, "season/papers", new View(List.copyOf(people), named));
@@ -90,42 +90,51 @@ public class SeasonPapersPage {
                     ? BadInput.of("season", page.say("season.standing.judging"), "", page.say("season.again"))
                     : new BadInput(shown.wrong());
         }
-        Paper paper = new SeasonPaper(yard.files().yard(), shown.dated(), yard.today(), shown.remarks())
-                .paper(page.figures());
+        SeasonPaper board = new SeasonPaper(yard.files().yard(), shown.dated(), yard.today(), shown.remarks());
+        byte[] pdf = made.of(
+                what("board", shown) + " " + page.locale(),
+                () -> board.paper(page.figures()).pdf());
         return ResponseEntity.ok()
-                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + paper.fileName() + ".pdf\"")
-                .body(paper.pdf());
+                .header(HttpHeaders.CONTENT_DISPOSITION, "inline; filename=\"" + board.fileName() + ".pdf\"")
+                .body(pdf);
+    }
+
+    /** What is made of a season rests on the plan and its ground, on how far it was judged, and on nothing else in the yard. */
+    private static String what(String kind, ShownSeason shown) {
+        return kind + " " + shown.ground() + " " + shown.standing();
     }
 
     @GetMapping(value = SeasonPage.PATH + "/season.csv", produces = "text/csv;charset=UTF-8")
-    ResponseEntity<String> sheet() {
-        String text = SeasonCsv.of(SeasonLine.all(shown().dated()));
+    ResponseEntity<byte[]> sheet() {
+        ShownSeason shown = shown();
+        byte[] text = made.of(
+                what("sheet", shown),
+                () -> SeasonCsv.of(SeasonLine.all(shown.dated())).getBytes(StandardCharsets.UTF_8));
         return attached("season-" + yard.today() + ".csv", text);
     }
 
     @GetMapping(value = SeasonPage.PATH + "/people/{name}.ics", produces = "text/calendar;charset=UTF-8")
-    ResponseEntity<String> person(@PathVariable("name") String name) {
-        return calendar(name, calendars().people(shown().dated()));
+    ResponseEntity<byte[]> person(@PathVariable("name") String name) {
+        ShownSeason shown = shown();
+        byte[] text = made.of(
+                what("calendar of " + name, shown), () -> calendar(calendars().person(shown.dated(), name)));
+        return attached(name + ".ics", text);
     }
 
     @GetMapping(value = SeasonPage.PATH + "/boats/{boat}.ics", produces = "text/calendar;charset=UTF-8")
-    ResponseEntity<String> boat(@PathVariable("boat") String id) {
-        return calendar(id, calendars().boats(shown().dated()));
+    ResponseEntity<byte[]> boat(@PathVariable("boat") String id) {
+        return attached(id + ".ics", calendar(calendars().boat(shown().dated(), id)));
     }
 
     private SeasonCalendars calendars() {
         return new SeasonCalendars(yard.files().yard().name(), yard.today().atStartOfDay());
     }
 
-    private static ResponseEntity<String> calendar(String name, Map<String, String> calendars) {
-        String text = calendars.get(name);
-        if (text == null) {
-            throw new Missing("season.calendar.one");
-        }
-        return attached(name + ".ics", text);
+    private static byte[] calendar(Optional<String> text) {
+        return text.orElseThrow(() -> new Missing("season.calendar.one")).getBytes(StandardCharsets.UTF_8);
     }
 
-    private static ResponseEntity<String> attached(String name, String text) {
+    private static ResponseEntity<byte[]> attached(String name, byte[] text) {
         return ResponseEntity.ok()
                 .header(
                         HttpHeaders.CONTENT_DISPOSITION,

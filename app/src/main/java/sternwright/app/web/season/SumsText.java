@@ -61,8 +61,9 @@ final class SumsText {
     /** The worst operation of each boat that is not as wished, the worst boat first. */
     private static List<DatedOperation> mind(DatedSeason season) {
         Set<String> seen = new HashSet<>();
-        return season.operations().stream()
-                .filter(o -> o.state() == DatedOperation.State.UNSAFE || o.state() == DatedOperation.State.LATE)
+        return season
+                .operations(o -> o.state() == DatedOperation.State.UNSAFE || o.state() == DatedOperation.State.LATE)
+                .stream()
                 .sorted(Comparator.comparing(DatedOperation::state)
                         .thenComparing(DatedOperation::daysLate)
                         .reversed())

@@ -15,8 +15,11 @@ import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -31,8 +34,10 @@ import sternwright.app.files.YardFiles;
 import sternwright.app.files.YardFolder;
 import sternwright.app.files.YardSnapshot;
 import sternwright.app.files.problem.BadInput;
+import sternwright.app.files.problem.Problem;
 import sternwright.app.files.sheet.Sheet;
 import sternwright.app.files.shelf.FolderShelf;
+import sternwright.app.files.shelf.Kept;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.app.store.Store;
@@ -131,6 +136,73 @@ class OpenYardTest {
         assertTrue(new DueWork(anew).all(TODAY).equals(yard.dues()), "the due list");
         assertFalse(before.equals(yard.dues()), "nothing has changed");
         assertEquals(Set.of(), read.next(store.shelf(""), TODAY).changed());
+    }
+
+    @Test
+    void whatIsWrongIsFoundOnceForAState() throws IOException {
+        Shelf shelf = store.shelf("Ann");
+        String name = shelf.names("boats").get(4);
+        String right = shelf.text(name).orElseThrow();
+        put(shelf, name, right + "colour: red\n");
+        AtomicInteger held = new AtomicInteger();
+        OpenYard yard = new OpenYard(by -> new Counted(store.shelf(by), held), NOON);
+        List<Problem> first = assertThrows(BadInput.class, yard::files).problems();
+        int reads = held.get();
+        for (int i = 0; i < 5; i++) {
+            assertEquals(first, assertThrows(BadInput.class, yard::dues).problems());
+            assertEquals(first, assertThrows(BadInput.class, yard::state).problems());
+        }
+        assertEquals(reads, held.get(), "nothing is read again as long as nothing changes");
+        put(shelf, name, right);
+        assertEquals(YardFolder.all(shelf, TODAY), yard.files());
+        put(shelf, name, right + "colour: red\n");
+        assertEquals(first, assertThrows(BadInput.class, yard::files).problems(), "also after it was right");
+        put(shelf, name, right);
+        assertEquals(10, yard.files().boats().size());
+    }
+
+    /** Counts how often somebody begins to read. */
+    private record Counted(Shelf shelf, AtomicInteger held) implements Shelf {
+        @Override
+        public String place() {
+            return shelf.place();
+        }
+
+        @Override
+        public List<String> names(String folder) throws IOException {
+            return shelf.names(folder);
+        }
+
+        @Override
+        public Optional<Kept> kept(String name) throws IOException {
+            return shelf.kept(name);
+        }
+
+        @Override
+        public boolean holds(String name) throws IOException {
+            return shelf.holds(name);
+        }
+
+        @Override
+        public Shelf still() throws IOException {
+            held.incrementAndGet();
+            return shelf.still();
+        }
+
+        @Override
+        public String state() throws IOException {
+            return shelf.state();
+        }
+
+        @Override
+        public Map<String, String> marks() throws IOException {
+            return shelf.marks();
+        }
+
+        @Override
+        public Writing write(String why) throws IOException {
+            return shelf.write(why);
+        }
     }
 
     @Test

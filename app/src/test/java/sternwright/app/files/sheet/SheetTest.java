@@ -3,6 +3,8 @@ package sternwright.app.files.sheet;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.io.StringWriter;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -50,6 +52,20 @@ class SheetTest {
         assertEquals(List.of(), problems);
         assertEquals(1, rows.size());
         assertEquals("2021", rows.get(0).value().entry().who(), "a figure is text where text is expected");
+    }
+
+    @Test
+    void aLongTableIsWrittenRowByRowWithTheColumnsItNeeds() throws IOException {
+        HistoryLine plain = HistoryLine.of(ServiceEntry.done(TODAY, new PartRef("main", "leg"), "gear-oil", null));
+        HistoryLine struck = new HistoryLine(plain.entry(), new Strike(TODAY, "AB", "twice"));
+        for (List<HistoryLine> rows : List.of(List.of(plain, plain), List.of(plain, struck), List.<HistoryLine>of())) {
+            StringWriter text = new StringWriter();
+            HistorySheet.ONE_BOAT.write(rows::stream, text);
+            assertEquals(HistorySheet.ONE_BOAT.write(rows), text.toString());
+            String header = text.toString().lines().findFirst().orElseThrow();
+            assertEquals(rows.contains(struck), header.endsWith("struck-on,struck-by,struck-why"), header);
+            assertEquals(1 + rows.size(), text.toString().lines().count());
+        }
     }
 
     @Test

@@ -6,6 +6,7 @@ import java.util.Comparator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.Predicate;
 import sternwright.season.Bound;
 import sternwright.season.SeasonPlan;
 import sternwright.season.Stay;
@@ -117,8 +118,18 @@ public record DatedSeason(
 
     /** Every operation in order of time. */
     public List<DatedOperation> operations() {
+        return operations(o -> true);
+    }
+
+    /**
+     * Some operations in order of time; ordering a few of thousands costs little.
+     *
+     * @param wanted says which
+     */
+    public List<DatedOperation> operations(Predicate<DatedOperation> wanted) {
         return visits.stream()
                 .flatMap(v -> v.operations().stream())
+                .filter(wanted)
                 .sorted(Comparator.comparing(DatedOperation::from)
                         .thenComparing(o -> o.meaning().boatName())
                         .thenComparing(o -> o.meaning().step()))

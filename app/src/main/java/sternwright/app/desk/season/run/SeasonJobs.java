@@ -130,7 +130,17 @@ public final class SeasonJobs implements AutoCloseable {
     }
 
     /**
-     * The newest runs.
+     * How a run stands, without its plan, which may be megabytes.
+     *
+     * @param id of the run
+     * @return its plan is empty where it has one; empty if there is no such run
+     */
+    public Optional<SeasonRun> head(String id) {
+        return runs.head(id);
+    }
+
+    /**
+     * The newest runs without their plans.
      *
      * @param most how many at most
      * @return the newest first

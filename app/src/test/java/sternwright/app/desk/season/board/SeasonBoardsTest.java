@@ -11,6 +11,7 @@ import java.time.Clock;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -25,6 +26,7 @@ import sternwright.app.files.SeasonFolder;
 import sternwright.app.files.shelf.EditConflict;
 import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
+import sternwright.app.paper.calendar.SeasonCalendars;
 import sternwright.app.store.Store;
 import sternwright.app.store.StoreAddress;
 import sternwright.season.dated.answer.DatedOperation;
@@ -58,6 +60,7 @@ class SeasonBoardsTest {
                         planned.dated().cost().total(), shown.dated().cost().total(), 1e-6);
                 assertSame(shown, judged(boards), "judged once");
 
+                calendarsAloneAreThoseAmongAll(shown.dated());
                 DatedOperation someWork = shown.dated().operations().stream()
                         .filter(o ->
                                 !o.people().isEmpty() && o.from().toLocalDate().isAfter(TODAY))
@@ -71,6 +74,16 @@ class SeasonBoardsTest {
                 assertFalse(after.dated().visits().isEmpty(), "and can still be looked at");
             }
         }
+    }
+
+    private static void calendarsAloneAreThoseAmongAll(DatedSeason season) {
+        SeasonCalendars calendars = new SeasonCalendars("Yard", TODAY.atStartOfDay());
+        calendars
+                .people(season)
+                .forEach((name, text) -> assertEquals(Optional.of(text), calendars.person(season, name)));
+        calendars.boats(season).forEach((id, text) -> assertEquals(Optional.of(text), calendars.boat(season, id)));
+        assertEquals(Optional.empty(), calendars.boat(season, "nobody's"));
+        assertEquals(Optional.empty(), calendars.person(season, "Nobody"));
     }
 
     private static List<String> lines(DatedSeason season) {

@@ -1,0 +1,102 @@
+package sternwright.app.desk.derived;
+
+import java.io.IOException;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Iterator;
+import java.util.LinkedHashMap;
+import java.util.Map;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Bytes by name on a disk, so that they take no memory: one file of a bounded length that is written round and round. What was put
+ * first is forgotten first. The file is this program's own, has no name where the system allows it, and is gone when it ends.
+ */
+final class ScratchPad implements AutoCloseable {
+    private final long length;
+    private final Map<String, Place> places = new LinkedHashMap<>();
+
+    @Nullable
+    private RandomAccessFile file;
+
+    private boolean closed;
+    private long next;
+
+    private record Place(long at, int length) {
+        boolean meets(long from, long to) {
+            return at < to && at + length > from;
+        }
+    }
+
+    /**
+     * Ready to be written; the file is made when it is first needed.
+     *
+     * @param length of the file, in bytes
+     */
+    ScratchPad(long length) {
+        this.length = length;
+    }
+
+    /** Bytes that were put; null if they were not, or are forgotten. */
+    synchronized byte @Nullable [] get(String name) throws IOException {
+        Place place = places.get(name);
+        RandomAccessFile from = file;
+        if (place == null || from == null) {
+            return null;
+        }
+        byte[] bytes = new byte[place.length];
+        from.seek(place.at);
+        from.readFully(bytes);
+        return bytes;
+    }
+
+    /** Puts bytes; what is longer than the whole file is not kept. */
+    synchronized void put(String name, byte[] bytes) throws IOException {
+        if (closed || bytes.length > length) {
+            return;
+        }
+        long at = next + bytes.length > length ? 0 : next;
+        forget(at, at + bytes.length);
+        places.remove(name);
+        RandomAccessFile to = open();
+        to.seek(at);
+        to.write(bytes);
+        next = at + bytes.length;
+        places.put(name, new Place(at, bytes.length));
+    }
+
+    private void forget(long from, long to) {
+        for (Iterator<Place> all = places.values().iterator(); all.hasNext(); ) {
+            if (all.next().meets(from, to)) {
+                all.remove();
+            }
+        }
+    }
+
+    private RandomAccessFile open() throws IOException {
+        RandomAccessFile there = file;
+        if (there == null) {
+            Path path = Files.createTempFile("sternwright", ".scratch");
+            there = new RandomAccessFile(path.toFile(), "rw");
+            file = there;
+            try {
+                Files.delete(path);
+            } catch (IOException notWhileOpen) {
+                path.toFile().deleteOnExit();
+            }
+        }
+        return there;
+    }
+
+    @Override
+    public synchronized void close() throws IOException {
+        closed = true;
+        places.clear();
+        RandomAccessFile there = file;
+        if (there != null) {
+            there.close();
+            file = null;
+        }
+    }
+}
