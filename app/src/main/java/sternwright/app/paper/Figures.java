@@ -26,7 +26,7 @@ import sternwright.service.ReadingAsked;
 public final class Figures {
     private static final String JOIN = "\u00a0";
     private static final Pattern ISO_DATE =
-            Pattern.compile("\\b[0-9]{4}-(?:0[1-9]|1[0-2])-(?:0[1-9]|[12][0-9]|3[01])\\b");
+            Pattern.compile("\\b[0-9]{4}-(?:0[1-9]|1[0-2])(-(?:0[1-9]|[12][0-9]|3[01]))?\\b(?!-[0-9])");
     private static final String PLAIN_NUMBER = "-?[0-9]+(?:[.][0-9]+)?";
     private static final Set<String> COUNTED = Set.of("piece", "week", "visit", "lift");
 
@@ -140,13 +140,17 @@ public final class Figures {
     }
 
     /**
-     * A sentence whose dates are ISO 8601, as the pure core words them, with its dates as people say them.
+     * A sentence whose dates and months are ISO 8601, as the pure core words them, with both as people say them.
      *
      * @param sentence any text
-     * @return the same with such dates as 5 Oct 2026
+     * @return the same with such dates as 5 Oct 2026 and such months as Oct 2026
      */
     public String dated(String sentence) {
-        return ISO_DATE.matcher(sentence).replaceAll(m -> shortDate(LocalDate.parse(m.group())));
+        return ISO_DATE.matcher(sentence)
+                .replaceAll(m -> m.group(1) == null
+                        ? DateTimeFormatter.ofPattern("LLL" + JOIN + "yyyy", locale)
+                                .format(YearMonth.parse(m.group()))
+                        : shortDate(LocalDate.parse(m.group())));
     }
 
     /**
@@ -188,7 +192,11 @@ public final class Figures {
         if (dayFirst && YearMonth.from(from).equals(YearMonth.from(to))) {
             return from.getDayOfMonth() + " to " + date(to);
         }
-        return date(from) + " to " + date(to);
+        String year = JOIN + from.getYear();
+        String begin = date(from);
+        return dayFirst && from.getYear() == to.getYear() && begin.endsWith(year)
+                ? begin.substring(0, begin.length() - year.length()) + " to " + date(to)
+                : begin + " to " + date(to);
     }
 
     /**

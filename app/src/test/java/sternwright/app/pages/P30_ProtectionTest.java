@@ -51,6 +51,23 @@ class P30_ProtectionTest extends PageTest {
     }
 
     @Test
+    void whatIsNoNumberIsToldInTheWordsOfThePage() {
+        as(Role.TECHNICIAN, page -> {
+            open(page, "/protection/" + boat());
+            page.getByText("What do they say?").click();
+            assertTrue(page.locator(".problems").innerText().contains("at least one figure"));
+            reading(page, 1, "nine hundred", "mV");
+            page.getByText("What do they say?").click();
+            String told = page.locator(".problems").innerText();
+            assertTrue(told.contains("Reading 1: “nine hundred” is no number"), told);
+            reading(page, 1, "\u2212970,5", "mV");
+            page.getByLabel("Reference electrode").selectOption("Ag/AgCl/sw");
+            page.getByText("What do they say?").click();
+            assertTrue(page.getByText("Something else").isVisible());
+        });
+    }
+
+    @Test
     void theReportOpensAsPdf() {
         as(Role.SURVEYOR, page -> {
             var answer = page.request().get(desk().address() + "protection/" + boat() + "/report.pdf");

@@ -68,8 +68,8 @@ final class BoatRows {
                     "rect",
                     "b-ashore",
                     Look.ASHORE,
-                    visit.boatName() + ", " + visit.visit() + ": ashore " + figures.shortDate(from.toLocalDate())
-                            + " to " + figures.shortDate(until.toLocalDate()),
+                    visit.boatName() + ", " + figures.dated(visit.visit()) + ": ashore "
+                            + figures.shortDate(from.toLocalDate()) + " to " + figures.shortDate(until.toLocalDate()),
                     "x",
                     x,
                     "y",
@@ -154,7 +154,7 @@ final class BoatRows {
     private static String words(DatedOperation o) {
         String days = o.daysLate() == 1 ? "1 day" : o.daysLate() + " days";
         return switch (o.state()) {
-            case UNSAFE -> "unsafe: frost, " + days;
+            case UNSAFE -> "unsafe: frost";
             case LATE -> o.meaning().operation() + " late " + days;
             default -> o.meaning().operation() + " moved";
         };

@@ -140,7 +140,14 @@ public class HoursPage {
                     : page.go(path, "hours.done", page.figures().quantity(read.hours(), "h"), moved(page, moved.get()));
         } catch (BadInput bad) {
             for (Problem problem : bad.problems()) {
-                errors.rejectValue("hours", "odd", new Object[] {Words.sentence(problem.found())}, null);
+                errors.rejectValue(
+                        "hours",
+                        "odd",
+                        new Object[] {
+                            Words.sentence(page.figures()
+                                    .dated(problem.found().replace(" for " + read.installationId() + ",", ",")))
+                        },
+                        null);
             }
             return wrong(page, one, errors, true);
         }

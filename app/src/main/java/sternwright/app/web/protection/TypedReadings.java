@@ -1,15 +1,18 @@
 package sternwright.app.web.protection;
 
+import java.math.BigDecimal;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import sternwright.app.desk.protect.EnteredReading;
 import sternwright.app.desk.protect.ProtectBoat;
 import sternwright.app.files.problem.Problem;
 import sternwright.app.web.page.Field;
 import sternwright.app.web.page.Page;
+import sternwright.app.web.page.TypedNumber;
 import sternwright.protection.diagnosis.Quantity;
 import sternwright.protection.metal.ReferenceElectrode;
 import sternwright.protection.report.ProtectionReport;
@@ -22,9 +25,15 @@ import sternwright.protection.report.ProtectionReport;
  * @param units units chosen
  * @param ways how each was taken
  * @param electrode the reference electrode, empty if none was chosen
+ * @param asked whether the form was sent
  */
 public record TypedReadings(
-        List<String> places, List<String> values, List<String> units, List<String> ways, String electrode) {
+        List<String> places,
+        List<String> values,
+        List<String> units,
+        List<String> ways,
+        String electrode,
+        boolean asked) {
     private static final int ROWS = 6;
     private static final List<String> UNITS = List.of("mV", "V", "ohm", "A", "x");
     private static final List<String> WAYS =
@@ -38,7 +47,8 @@ public record TypedReadings(
                 column(sent, "value-"),
                 column(sent, "unit-"),
                 column(sent, "way-"),
-                sent.getOrDefault("electrode", ""));
+                sent.getOrDefault("electrode", ""),
+                sent.containsKey("value-1"));
     }
 
     private static List<String> column(Map<String, String> sent, String name) {
@@ -59,15 +69,35 @@ public record TypedReadings(
     List<EnteredReading> taken(Page page, List<Problem> problems) {
         List<EnteredReading> taken = new ArrayList<>();
         for (int row = 0; row < ROWS; row++) {
-            String value = at(values, row).strip();
-            if (!value.isEmpty()) {
-                String way = or(at(ways, row), WAYS.get(0));
-                String text =
-                        at(places, row) + "=" + value + at(units, row) + (way.equals(WAYS.get(0)) ? "" : "," + way);
-                taken.addAll(EnteredReading.all(
-                        page.say("protection.row", row + 1) + ":", List.of(text), electrode, problems));
+            if (!at(values, row).isBlank()) {
+                taken.addAll(taken(page, row, problems));
             }
         }
+        if (asked && taken.isEmpty() && problems.isEmpty()) {
+            problems.add(
+                    new Problem(page.say("protection.readings"), 0, "", "", "", page.say("protection.readings.none")));
+        }
+        return taken;
+    }
+
+    private List<EnteredReading> taken(Page page, int row, List<Problem> problems) {
+        String name = page.say("protection.row", row + 1);
+        String value = at(values, row).strip();
+        OptionalDouble number = TypedNumber.of(value);
+        if (number.isEmpty() || at(places, row).isEmpty()) {
+            String what = number.isEmpty()
+                    ? page.say("protection.value.unread", value)
+                    : page.say("protection.place.missing");
+            problems.add(new Problem(name, 0, "", "", "", what));
+            return List.of();
+        }
+        String way = or(at(ways, row), WAYS.get(0));
+        String figure = BigDecimal.valueOf(number.getAsDouble()).toPlainString();
+        String text = at(places, row) + "=" + figure + at(units, row) + (way.equals(WAYS.get(0)) ? "" : "," + way);
+        List<Problem> wrong = new ArrayList<>();
+        List<EnteredReading> taken = EnteredReading.all(name, List.of(text), electrode, wrong);
+        // What was typed stands in its row again: said with the row's number, without the names of the files.
+        wrong.forEach(p -> problems.add(new Problem(name, 0, "", p.found(), p.expected(), p.advice())));
         return taken;
     }
 

@@ -106,7 +106,7 @@ final class BoardText {
         return new BoardView.Row(
                 v.boatId(),
                 v.boatName(),
-                Words.sentence(v.visit()),
+                Words.sentence(page.figures().dated(v.visit())),
                 page.figures().shortDate(v.from().toLocalDate()),
                 page.figures().shortDate(v.until().toLocalDate()),
                 v.placeClass().isEmpty() ? page.say("season.afloat") : v.placeClass(),

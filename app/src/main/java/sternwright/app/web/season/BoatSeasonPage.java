@@ -131,9 +131,10 @@ public class BoatSeasonPage {
     private static Visit visit(Page page, DatedVisit visit, LocalDate today, SumsText sums) {
         String dates =
                 page.figures().dates(visit.from().toLocalDate(), visit.until().toLocalDate());
+        String name = Words.sentence(page.figures().dated(visit.visit()));
         String title = visit.placeClass().isEmpty()
-                ? page.say("season.visit", Words.sentence(visit.visit()), dates)
-                : page.say("season.visit.ashore", Words.sentence(visit.visit()), dates, visit.placeClass());
+                ? page.say("season.visit", name, dates)
+                : page.say("season.visit.ashore", name, dates, visit.placeClass());
         var movable = BoardText.movable(page, today);
         return new Visit(
                 title,

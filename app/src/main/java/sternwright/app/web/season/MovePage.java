@@ -182,7 +182,7 @@ public class MovePage {
         return page.say(
                 "season.move.lead",
                 Words.sentence(asked.name().operation()),
-                asked.name().visit(),
+                page.figures().dated(asked.name().visit()),
                 page.figures().date(o.from().toLocalDate()),
                 page.figures().dated(o.reason()));
     }

@@ -172,7 +172,10 @@ final class RunText {
         return new RunView.Move(
                 m.name().boatId(),
                 m.boat(),
-                page.say("season.what", m.name().visit(), m.name().operation()),
+                page.say(
+                        "season.what",
+                        page.figures().dated(m.name().visit()),
+                        m.name().operation()),
                 page.figures().shortDate(m.was()),
                 page.figures().shortDate(m.is()),
                 m.promised(),

@@ -99,7 +99,10 @@ final class SumsText {
         return new BoardView.Moved(
                 m.name().boatId(),
                 m.boatName(),
-                page.say("season.what", m.name().visit(), m.name().operation()),
+                page.say(
+                        "season.what",
+                        page.figures().dated(m.name().visit()),
+                        m.name().operation()),
                 page.figures().shortDate(m.was()),
                 is == null ? page.say("season.gone") : page.figures().shortDate(is),
                 money(m.price()),

@@ -159,7 +159,7 @@ public final class TodaySheet {
                 j.boatId(),
                 j.boat(),
                 j.berth(),
-                page.say("today.what", j.visit(), j.operation()),
+                page.say("today.what", page.figures().dated(j.visit()), j.operation()),
                 when,
                 page.figures().dated(j.reason()));
     }
@@ -209,7 +209,8 @@ public final class TodaySheet {
         String why =
                 page.say("today.risk." + p.why().name().toLowerCase(Locale.ROOT).replace('_', '-'), p.daysLate());
         State state = new State(why, State.Mark.TRIANGLE, State.Tone.ACT);
-        String what = page.say(p.firm() ? "today.what.firm" : "today.what", p.visit(), p.operation());
+        String what = page.say(
+                p.firm() ? "today.what.firm" : "today.what", page.figures().dated(p.visit()), p.operation());
         return new Risk(p.boatId(), p.boat(), what, day(page, p.promised()), day(page, p.planned()), state);
     }
 

@@ -114,7 +114,11 @@ final class WhyThen {
         }
         return switch (state) {
             case UNSAFE ->
-                days(lateDays) + " after the frost date (" + meaning.dueWords() + "): protect her before that day; "
+                // Days before the season are not on the axis: how many she has waited already is not known here.
+                (problem.operations().get(i).due().byQ() > 0
+                                ? days(lateDays) + " after the frost date (" + meaning.dueWords()
+                                        + "): protect her before that day; "
+                                : "The frost date is past (" + meaning.dueWords() + "): protect her at once; ")
                         + whyNotBefore(i) + ".";
             case LATE -> days(lateDays) + " late (" + meaning.dueWords() + "); " + whyNotBefore(i) + ".";
             case PROMISED -> "As promised.";
