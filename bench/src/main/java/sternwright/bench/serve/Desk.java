@@ -77,6 +77,19 @@ final class Desk implements AutoCloseable {
         return new Desk(process, address, browser, steadfast, (System.nanoTime() - began) / 1e9);
     }
 
+    /** The same for a program that has a token already. */
+    static Desk start(Path home, Path yard, int port, String today, String token)
+            throws IOException, InterruptedException {
+        Desk desk = start(home, yard, port, today);
+        desk.token = token;
+        return desk;
+    }
+
+    /** The token that signing in has made. */
+    String token() {
+        return token;
+    }
+
     private static HttpClient client(CookieManager cookies, HttpClient.Redirect redirects) {
         return HttpClient.newBuilder()
                 .version(HttpClient.Version.HTTP_1_1)

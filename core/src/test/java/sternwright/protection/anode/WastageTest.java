@@ -149,15 +149,7 @@ class WastageTest {
     void historyGivesMeasuredDatesAndSaysSo() {
         PartRef ref = new PartRef("main", "leg-anode");
         ServiceEntry renewed = ServiceEntry.done(LocalDate.of(2025, 4, 1), ref, "renew-anode", null);
-        ServiceEntry seen = new ServiceEntry(
-                LocalDate.of(2025, 10, 1),
-                ref,
-                "inspect-anode",
-                Outcome.SEEN,
-                null,
-                "",
-                List.of(new TakenReading("anode-remaining", 60, "%")),
-                "");
+        ServiceEntry seen = weighed(LocalDate.of(2025, 10, 1), ref, 60);
         AnodeLife measured = life(new BoatHistory("test", List.of(renewed, seen), List.of()));
         AnodeLife predicted = life(new BoatHistory("test", List.of(renewed), List.of()));
         WearDate m = assertNotNullAnd(measured.wearDates().get(ref));
@@ -169,6 +161,18 @@ class WastageTest {
         assertEquals(measured.wearDates(), renewals(new BoatHistory("test", List.of(renewed, seen), List.of())));
     }
 
+    private static ServiceEntry weighed(LocalDate day, PartRef anode, double percentLeft) {
+        return new ServiceEntry(
+                day,
+                anode,
+                "inspect-anode",
+                Outcome.SEEN,
+                null,
+                "",
+                List.of(new TakenReading("anode-remaining", percentLeft, "%")),
+                "");
+    }
+
     private static WearDate assertNotNullAnd(@Nullable WearDate d) {
         assertNotNull(d);
         return d;
@@ -178,15 +182,7 @@ class WastageTest {
     void aFullAnodeAfterASeasonIsAFinding() {
         PartRef ref = new PartRef("main", "leg-anode");
         ServiceEntry renewed = ServiceEntry.done(LocalDate.of(2025, 4, 1), ref, "renew-anode", null);
-        ServiceEntry full = new ServiceEntry(
-                LocalDate.of(2025, 10, 1),
-                ref,
-                "inspect-anode",
-                Outcome.SEEN,
-                null,
-                "",
-                List.of(new TakenReading("anode-remaining", 99, "%")),
-                "");
+        ServiceEntry full = weighed(LocalDate.of(2025, 10, 1), ref, 99);
         AnodeLife life = life(new BoatHistory("test", List.of(renewed, full), List.of()));
         assertEquals(1, life.findings().size());
         assertTrue(life.findings().get(0).contains("not connected"));
@@ -198,15 +194,7 @@ class WastageTest {
         PartRef ref = new PartRef("main", "leg-anode");
         ServiceEntry renewed = ServiceEntry.done(LocalDate.of(2025, 4, 17), ref, "renew-anode", null);
         BoatHistory before = new BoatHistory("test", List.of(renewed), List.of());
-        ServiceEntry seen = new ServiceEntry(
-                LocalDate.of(2026, 4, 10),
-                ref,
-                "inspect-anode",
-                Outcome.SEEN,
-                null,
-                "",
-                List.of(new TakenReading("anode-remaining", 60, "%")),
-                "");
+        ServiceEntry seen = weighed(LocalDate.of(2026, 4, 10), ref, 60);
         BoatHistory after = new BoatHistory("test", List.of(renewed, seen), List.of());
         Map<PartRef, WearDate> first = renewals(before, LocalDate.of(2026, 4, 1));
         for (int day = 2; day <= 30; day++) {
