@@ -4,7 +4,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -17,17 +16,6 @@ import org.jspecify.annotations.Nullable;
 record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
     private static final double HOURS_A_DAY = 24;
     private static final double NEW_METER_SHARE = 0.5;
-
-    /** No boat whose owner steers her runs so much on average; those that do have always done so. Common practice, no source. */
-    private static final double LEAP_HOURS_A_DAY = 6;
-
-    /** So many times what was usual before is a leap. Common practice, no source. */
-    private static final double LEAP_TIMES = 10;
-
-    /** A trip of some weeks may run day and night, and of less than a season nobody knows what is usual. */
-    private static final long LEAP_DAYS = 30;
-
-    private static final long USUAL_DAYS = 90;
 
     /** The chain of one meter that began at {@code start} hours; what reads less than that cannot be of this meter. */
     static MeterChain of(List<MeterReading> readings, double offset, double start) {
@@ -178,39 +166,9 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
         while (!kept[begin]) {
             begin++;
         }
-        MeterReading first = readings.get(begin);
-        MeterReading before = readings.get(beforeEnd);
-        MeterReading last = readings.get(end);
-        long days = ChronoUnit.DAYS.between(before.date(), last.date());
-        long usualDays = ChronoUnit.DAYS.between(first.date(), before.date());
-        if (days < LEAP_DAYS || usualDays < USUAL_DAYS) {
-            return null;
-        }
-        double aDay = (last.hours() - before.hours()) / days;
-        double usual = (before.hours() - first.hours()) / usualDays;
-        if (aDay <= LEAP_HOURS_A_DAY || aDay <= LEAP_TIMES * usual) {
-            return null;
-        }
-        kept[end] = false;
-        String why = String.format(
-                Locale.ROOT,
-                "means %.0f h a day since %s, after %.1f h a day before%s",
-                aDay,
-                before.date(),
-                usual,
-                oneDigitLess(last, before));
-        return new MeterRemark(
-                last.date(),
-                last.hours(),
-                "which " + why,
-                "The reading of " + hours(last.hours()) + " " + why
-                        + ". It is passed over until a second reading bears it"
-                        + " out: read the meter again and enter what it shows.");
-    }
-
-    private static String oneDigitLess(MeterReading last, MeterReading before) {
-        double perhaps = Math.rint(last.hours() / 10);
-        return perhaps >= before.hours() ? "; with one digit less it is " + hours(perhaps) : "";
+        MeterRemark leap = MeterLeap.of(readings.get(begin), readings.get(beforeEnd), readings.get(end));
+        kept[end] = leap == null;
+        return leap;
     }
 
     private static int keptBelow(boolean[] kept, int end) {
@@ -237,7 +195,7 @@ record MeterChain(List<RunningHours.Point> points, List<MeterRemark> remarks) {
         return rise >= 0 && rise <= HOURS_A_DAY * Math.max(1, days);
     }
 
-    private static String hours(double value) {
+    static String hours(double value) {
         return (value == Math.rint(value) ? Long.toString((long) value) : Double.toString(value)) + " h";
     }
 }

@@ -86,6 +86,15 @@ class RunningHoursTest {
     }
 
     @Test
+    void aSecondReadingMoreThanHalfOfDayAndNightAfterTheFirstWaitsToo() {
+        RunningHours hours = RunningHours.of(List.of(at("2026-03-30", 382), at("2026-10-29", 5040)));
+        assertEquals(382, last(hours));
+        String said = hours.remarks().get(0).text();
+        assertTrue(said.contains("5040 h means 22 h a day since 2026-03-30; with one digit less it is 504 h"), said);
+        assertEquals(2000, last(RunningHours.of(List.of(at("2026-03-30", 382), at("2026-10-29", 2000)))));
+    }
+
+    @Test
     void aBoatThatAlwaysRunsMuchLeapsNot() {
         RunningHours hours =
                 RunningHours.of(List.of(at("2024-01-01", 0), at("2025-01-01", 3000), at("2025-07-01", 5600)));

@@ -46,7 +46,8 @@ class FileFormatsPageTest {
             in `findings`; `import history` takes those of the table as they are.
             `hours` in history are counted over meter changes; in the hour tables stands what the meter showed. `record` and `import history`
             write the meter readings that their hours tell of, and refuse hours that no meter can have shown: running backwards, more than 24 a
-            day, or more than 6 a day over a month and ten times what was usual before (a digit too many). `--as-read` keeps such readings all the same; the due list then passes over what does not fit, a leap
+            day, or over a month and more as many as no boat runs (6 a day and ten times what was usual
+            before, 12 a day where nothing is known: a digit too many). `--as-read` keeps such readings all the same; the due list then passes over what does not fit, a leap
             until a second reading bears it out, and `check` says so.
             For `outcome` happened, `rule` says what: `grounding`, `contaminated` …. A meter that was replaced is one line with the last
             figure of the old meter in `hours` and the first of the new one in `new-meter-hours`.
