@@ -34,12 +34,7 @@ public final class ServeBench {
         Path root = kept == null ? Files.createTempDirectory("serve-bench") : Files.createDirectories(kept);
         Path yard = root.resolve("yard");
         if (!Files.exists(yard)) {
-            Files.createDirectories(yard);
-            new InventedFolder(InventedFolder.Where.NORTH).write(yard, asked.boats(), LocalDate.parse(TODAY), 1);
-            try (Desk taking = Desk.signedIn(home, yard, freePort(), TODAY)) {
-                say("first start, %d boats taken in: %.1f s to the first page", asked.boats(), taking.startS());
-                seconds(taking, "/due");
-            }
+            takeIn(home, yard, asked.boats());
         }
         String token;
         try (Desk before = Desk.signedIn(home, yard, freePort(), TODAY)) {
@@ -66,6 +61,15 @@ public final class ServeBench {
             pages(desk, asked);
             TimeUnit.SECONDS.sleep(REST_S);
             say("resident at rest after all pages: %.0f MiB", desk.residentMib());
+        }
+    }
+
+    private static void takeIn(Path home, Path yard, int boats) throws IOException, InterruptedException {
+        Files.createDirectories(yard);
+        new InventedFolder(InventedFolder.Where.NORTH).write(yard, boats, LocalDate.parse(TODAY), 1);
+        try (Desk taking = Desk.signedIn(home, yard, freePort(), TODAY)) {
+            say("first start, %d boats taken in: %.1f s to the first page", boats, taking.startS());
+            seconds(taking, "/due");
         }
     }
 
