@@ -3,10 +3,12 @@ package sternwright.app.pages;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import com.microsoft.playwright.Locator;
 import com.microsoft.playwright.Page;
 import com.microsoft.playwright.options.AriaRole;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.List;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import sternwright.app.account.Role;
@@ -69,6 +71,76 @@ class P11_OneBoatTest extends PageTest {
         checkPage("/boats/" + id + "/hours", Role.TECHNICIAN);
         checkPage("/boats/" + id + "/history", Role.SURVEYOR);
         checkPage("/boats/" + id + "/text", Role.OFFICE);
+        checkPage("/boats/" + id + "/facts", Role.OFFICE);
+    }
+
+    @Test
+    void herPagesLeadToHerVisitsAndToHerProtectionAndBack() {
+        as(Role.SURVEYOR, page -> {
+            for (String leaf : List.of("Visits", "Protection", "Season")) {
+                open(page, "/boats/" + OWN);
+                leaves(page).getByText(leaf).click();
+                assertTrue(page.locator("h1").innerText().contains("Invented " + OWN), leaf);
+                leaves(page).getByText("The boat").click();
+                assertEquals("Invented " + OWN, page.locator("h1").innerText(), leaf);
+            }
+        });
+    }
+
+    private static Locator leaves(Page page) {
+        return page.locator("nav.leaves");
+    }
+
+    @Test
+    void whoseSheIsIsChangedInFieldsAndTheRestOfHerFileStays() throws IOException {
+        String id = "facts-alone";
+        own(id);
+        as(Role.OFFICE, page -> {
+            open(page, "/boats/" + id);
+            page.getByText("Change it").click();
+            page.getByLabel("Owner", new Page.GetByLabelOptions().setExact(false))
+                    .first()
+                    .fill("Ada Invented: \"A\"");
+            page.getByLabel("Mass as lifted").fill("four tons");
+            page.locator("button.act").click();
+            String wrong = page.getByRole(AriaRole.ALERT).innerText();
+            assertTrue(wrong.contains("Mass as lifted"), wrong);
+            page.getByLabel("Mass as lifted").fill("900000");
+            page.locator("button.act").click();
+            wrong = page.getByRole(AriaRole.ALERT).innerText();
+            assertTrue(wrong.contains("can float"), wrong);
+            look(page, "facts-refused", Screen.DESK_LIGHT);
+            String before = text(id);
+            page.getByLabel("Mass as lifted").fill("4321");
+            page.locator("button.act").click();
+            assertTrue(page.locator(".notice").innerText().contains("is saved"));
+            assertTrue(page.locator(".lead").innerText().startsWith("Ada Invented: \"A\""));
+            String after = text(id);
+            assertTrue(after.contains("mass-kg: 4321\n"), "measured: assumed no more\n" + after);
+            assertTrue(after.matches("(?s).*beam-m: [0-9.]+ # assumed.*"), after);
+            assertEquals(before.lines().count(), after.lines().count(), "nothing else has changed");
+
+            open(page, "/boats/" + id + "/facts");
+            as(Role.MANAGER, other -> {
+                open(other, "/boats/" + id + "/facts");
+                other.getByLabel("Beam").fill("3.1");
+                other.locator("button.act").click();
+                assertTrue(other.locator(".notice").innerText().contains("is saved"));
+            });
+            page.locator("button.act").click();
+            assertEquals("Somebody was quicker", page.locator("h1").innerText());
+        });
+    }
+
+    private static String text(String id) {
+        try {
+            return desk().part(OpenYard.class)
+                    .shelf("test")
+                    .text("boats/" + id + ".yaml")
+                    .orElseThrow();
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
     }
 
     @Test
