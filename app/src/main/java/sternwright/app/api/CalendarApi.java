@@ -1,6 +1,7 @@
 package sternwright.app.api;
 
 import jakarta.annotation.security.RolesAllowed;
+import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.LocalDateTime;
 import java.util.Arrays;
@@ -11,6 +12,7 @@ import java.util.function.Predicate;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RestController;
+import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.files.SeasonFiles;
 import sternwright.app.files.YardFiles;
@@ -30,8 +32,10 @@ public class CalendarApi {
 
     private final Asked asked;
     private final SeasonOfYard season;
+    private final MadeOnce made;
 
-    CalendarApi(Asked asked, SeasonOfYard season) {
+    CalendarApi(Asked asked, SeasonOfYard season, MadeOnce made) {
+        this.made = made;
         this.asked = asked;
         this.season = season;
     }
@@ -45,7 +49,10 @@ public class CalendarApi {
         if (!people.contains(name)) {
             throw new NotThere("person in the published season", name, people);
         }
-        return calendar(name, now, p -> names(p).contains(name));
+        byte[] text = made.of(
+                "calendar of " + name + " " + asked.now(),
+                () -> calendar(name, now, p -> names(p).contains(name)).getBytes(StandardCharsets.UTF_8));
+        return new String(text, StandardCharsets.UTF_8);
     }
 
     /** Every operation on one boat. */

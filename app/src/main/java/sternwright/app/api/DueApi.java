@@ -49,7 +49,9 @@ public class DueApi {
         DueFilter narrow =
                 boat == null ? filter : filter.ofBoat(asked.boat(boat).id());
         Reasons reasons = new Reasons(reader);
-        List<DueRow> rows = table.get().rows(narrow);
+        List<DueRow> rows = boat == null
+                ? table.get().rows(filter)
+                : DueTable.of(asked.yard().files(), asked.yard().dues(boat)).rows(narrow);
         return Stretch.of(rows, page, size, r -> DueLine.of(r.due(), reasons));
     }
 

@@ -5,6 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import sternwright.app.files.problem.Problem;
 import sternwright.boat.Berth;
 import sternwright.boat.Boat;
@@ -44,6 +45,21 @@ public record YardFiles(
                 : Collections.unmodifiableMap(new LinkedHashMap<>(histories));
         programmes = List.copyOf(programmes);
         remarks = List.copyOf(remarks);
+    }
+
+    /**
+     * The same with its histories packed, for whoever keeps it long: they are by far the most of what a yard says.
+     *
+     * @return an equal yard; this one if its histories are packed already
+     */
+    public YardFiles packed() {
+        if (histories instanceof Histories) {
+            return this;
+        }
+        Map<String, Supplier<BoatHistory>> byBoat = new LinkedHashMap<>();
+        histories.forEach((id, history) ->
+                byBoat.put(id, new Histories.Packed(Histories.packing().pack(BoatHistory.class, history))));
+        return new YardFiles(yard, berths, catalogue, generic, programmes, boats, Histories.of(byBoat), remarks);
     }
 
     /**

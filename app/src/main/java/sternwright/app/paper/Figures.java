@@ -10,7 +10,9 @@ import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.Currency;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
@@ -34,12 +36,39 @@ public final class Figures {
     private final YardUnits units;
     private final DateTimeFormatter date;
     private final DateTimeFormatter shortDate;
+    private final Formats formats;
+
+    /** What is made once for a region: looking it up costs more than using it. Numbers are formatted with copies, for many threads ask. */
+    private record Formats(NumberFormat number, boolean dayFirst) {
+        private static final Map<Locale, Formats> KNOWN = new ConcurrentHashMap<>();
+        private static final int MOST_KEPT = 64;
+
+        static Formats of(Locale locale, DateTimeFormatter date) {
+            if (KNOWN.size() > MOST_KEPT) {
+                KNOWN.clear();
+            }
+            return KNOWN.computeIfAbsent(locale, l -> new Formats(number(l), dayFirst(date)));
+        }
+
+        private static NumberFormat number(Locale locale) {
+            NumberFormat format = NumberFormat.getNumberInstance(locale);
+            format.setMaximumFractionDigits(3);
+            format.setRoundingMode(RoundingMode.HALF_UP);
+            return format;
+        }
+
+        private static boolean dayFirst(DateTimeFormatter date) {
+            return Character.isDigit(date.format(LocalDate.of(2000, 1, 1)).charAt(0))
+                    && date.format(LocalDate.of(2001, 2, 3)).startsWith("3");
+        }
+    }
 
     private Figures(Locale locale, YardUnits units) {
         this.locale = locale;
         this.units = units;
         this.date = DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG).withLocale(locale);
         this.shortDate = DateTimeFormatter.ofLocalizedDate(FormatStyle.MEDIUM).withLocale(locale);
+        this.formats = Formats.of(locale, date);
     }
 
     /**
@@ -186,10 +215,7 @@ public final class Figures {
         if (from.equals(to)) {
             return date(from);
         }
-        boolean dayFirst =
-                Character.isDigit(date.format(LocalDate.of(2000, 1, 1)).charAt(0))
-                        && date.format(LocalDate.of(2001, 2, 3)).startsWith("3");
-        if (dayFirst && YearMonth.from(from).equals(YearMonth.from(to))) {
+        if (formats.dayFirst && YearMonth.from(from).equals(YearMonth.from(to))) {
             return from.getDayOfMonth() + " to " + date(to);
         }
         String year = JOIN + from.getYear();
@@ -206,9 +232,7 @@ public final class Figures {
      * @return such as 4.5, with a true minus sign
      */
     public String number(double value) {
-        NumberFormat format = NumberFormat.getNumberInstance(locale);
-        format.setMaximumFractionDigits(3);
-        format.setRoundingMode(RoundingMode.HALF_UP);
+        NumberFormat format = (NumberFormat) formats.number.clone();
         return format.format(BigDecimal.valueOf(value)).replace('-', '\u2212');
     }
 

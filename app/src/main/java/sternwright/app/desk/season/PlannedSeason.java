@@ -43,6 +43,15 @@ public record PlannedSeason(
     }
 
     /**
+     * The same for whoever keeps it, with little more than the plan in memory.
+     *
+     * @return an equal season whose yard has its histories packed
+     */
+    public PlannedSeason packed() {
+        return new PlannedSeason(yard.packed(), season, plan, dated, published, remarks, firstCost, works);
+    }
+
+    /**
      * What one more hoist, place or person would save, in the yard's currency.
      *
      * @param what in words

@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SentOnce;
+import sternwright.app.desk.derived.EachOfYard;
 import sternwright.app.desk.due.DueMove;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.recording.StrikeEntry;
@@ -32,14 +33,22 @@ public class StrikePage {
     private static final String PATH = "/boats/{id}/history/strike/{key}";
     private static final int LONGEST = 500;
 
+    /** How many lines that somebody looks at are tried once. */
+    private static final int TRIED = 32;
+
     private final OpenYard yard;
     private final AuditTrail audit;
     private final SentOnce once;
+    private final EachOfYard<Line, List<DueMove>> moves;
+
+    /** A line of a boat's history. */
+    private record Line(String boatId, String key) {}
 
     StrikePage(OpenYard yard, AuditTrail audit, SentOnce once) {
         this.yard = yard;
         this.audit = audit;
         this.once = once;
+        this.moves = new EachOfYard<>(yard, TRIED);
     }
 
     /**
@@ -65,8 +74,7 @@ public class StrikePage {
     private View view(Page page, String id, String key, String typed, String error) throws IOException {
         OneBoat one = OneBoat.of(yard.files(), id);
         ServiceEntry entry = entry(one, key);
-        Strike trial = new Strike(yard.today(), page.who(), page.say("history.strike.trial"));
-        StrikeEntry.Struck struck = strike(new TrialShelf(yard.shelf(page.who())), id, entry, trial);
+        List<DueMove> moved = moves.of(new Line(id, key), () -> trial(page, id, entry));
         Field why = new Field(
                 "why",
                 page.say("history.strike.why"),
@@ -81,8 +89,14 @@ public class StrikePage {
         return new View(
                 one.head(page, "history"),
                 HistoryPage.line(page, one, HistoryPage.rules(one).get(entry.ruleId()), HistoryLine.of(entry)),
-                Moved.of(page, yard.files(), DueMove.between(struck.before(), struck.after())),
+                Moved.of(page, yard.files(), moved),
                 why);
+    }
+
+    private List<DueMove> trial(Page page, String id, ServiceEntry entry) throws IOException {
+        Strike trial = new Strike(yard.today(), page.who(), page.say("history.strike.trial"));
+        StrikeEntry.Struck struck = strike(new TrialShelf(yard.shelf(page.who())), id, entry, trial);
+        return DueMove.between(struck.before(), struck.after());
     }
 
     private static ServiceEntry entry(OneBoat one, String key) {

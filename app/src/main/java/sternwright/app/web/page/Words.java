@@ -21,6 +21,9 @@ public final class Words {
     private final Locale locale;
     private final ConcurrentHashMap<String, MessageFormat> patterns = new ConcurrentHashMap<>();
 
+    /** Texts that have no places to fill, most of all: they are worded once. */
+    private final ConcurrentHashMap<String, String> plain = new ConcurrentHashMap<>();
+
     private Words(Locale locale) {
         this.locale = locale;
     }
@@ -47,6 +50,13 @@ public final class Words {
      * @throws MissingResourceException if there is no such text
      */
     public String say(String key, Object... values) {
+        if (values.length == 0) {
+            return plain.computeIfAbsent(key, k -> filled(k, values));
+        }
+        return filled(key, values);
+    }
+
+    private String filled(String key, Object... values) {
         MessageFormat pattern = patterns.computeIfAbsent(key, k -> new MessageFormat(pattern(k), locale));
         return ((MessageFormat) pattern.clone()).format(values);
     }

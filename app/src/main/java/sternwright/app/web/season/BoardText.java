@@ -20,7 +20,7 @@ import sternwright.season.dated.answer.Load;
 /** Draws a season's board for a reader and words the table behind it. */
 final class BoardText {
     /** Boats shown at once: with more of them a browser takes long, and so does a reader. */
-    private static final int BOATS = 100;
+    private static final int BOATS = 50;
 
     private static final int WEEKS = 6;
 

@@ -35,21 +35,24 @@ class RunPlans {
     }
 
     Optional<RunView.Plan> of(Page page, SeasonRun run, RunText text) {
-        Optional<PlannedSeason> planned = jobs.planned(run);
+        Optional<ShownSeason> shown = boards.published();
+        Optional<Kept> now = now();
+        RunAsk ask = SeasonJobs.asked(run);
+        boolean published =
+                now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();
+        Optional<PlannedSeason> planned = published && ask.events().isEmpty()
+                ? shown.flatMap(ShownSeason::whole).or(() -> jobs.planned(run))
+                : jobs.planned(run);
         if (planned.isEmpty()) {
             return Optional.empty();
         }
         PlannedSeason plan = planned.get();
-        Optional<ShownSeason> shown = boards.published();
         DatedSeason before = shown.filter(s -> s.standing() == ShownSeason.Standing.HOLDS)
                 .map(ShownSeason::dated)
                 .orElse(null);
-        Optional<Kept> now = now();
-        RunAsk ask = SeasonJobs.asked(run);
         String asked = ask.published();
         boolean since = asked != null && !asked.equals(now.map(Kept::version).orElse(""));
-        boolean same = now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent()
-                && (since || PublishSeason.recorded(yard.shelf(""), plan, ask.events()));
+        boolean same = published && (since || PublishSeason.recorded(yard.shelf(""), plan, ask.events()));
         boolean stale = !same && since;
         List<MoveVisit.Move> moves = same
                 ? List.of()

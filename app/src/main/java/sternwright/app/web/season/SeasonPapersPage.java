@@ -1,10 +1,12 @@
 package sternwright.app.web.season;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Comparator;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
+import java.util.Set;
 import org.springframework.http.ContentDisposition;
 import org.springframework.http.HttpHeaders;
 import org.springframework.http.MediaType;
@@ -13,6 +15,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.servlet.ModelAndView;
+import sternwright.app.desk.derived.EachOfYard;
 import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.SeasonCsv;
@@ -35,9 +38,11 @@ public class SeasonPapersPage {
     private final OpenYard yard;
     private final SeasonBoards boards;
     private final MadeOnce made;
+    private final EachOfYard<String, View> views;
 
     SeasonPapersPage(OpenYard yard, SeasonBoards boards, MadeOnce made) {
         this.made = made;
+        this.views = new EachOfYard<>(yard, 1);
         this.yard = yard;
         this.boards = boards;
     }
@@ -67,8 +72,13 @@ public class SeasonPapersPage {
     @GetMapping(SeasonPage.PATH + "/papers")
     ModelAndView show(Page page) {
         ShownSeason shown = shown();
-        TreeSet<String> people = new TreeSet<>();
-        TreeSet<String> boats = new TreeSet<>();
+        return page.show(
+                Section.SEASON, "season/papers", views.of(shown.version() + shown.standing(), () -> view(shown)));
+    }
+
+    private View view(ShownSeason shown) {
+        Set<String> people = new HashSet<>();
+        Set<String> boats = new HashSet<>();
         shown.dated().visits().forEach(v -> {
             boats.add(v.boatId());
             v.operations().forEach(o -> people.addAll(o.people()));
@@ -77,9 +87,9 @@ public class SeasonPapersPage {
         List<Named> named = boats.stream()
                 .map(id -> new Named(
                         id, Optional.ofNullable(known.get(id)).map(Boat::name).orElse(id)))
-                .sorted(java.util.Comparator.comparing(Named::name))
+                .sorted(Comparator.comparing(Named::name).thenComparing(Named::id))
                 .toList();
-        return page.show(Section.SEASON, "season/papers", new View(List.copyOf(people), named));
+        return new View(people.stream().sorted().toList(), named);
     }
 
     @GetMapping(value = SeasonPage.PATH + "/board.pdf", produces = MediaType.APPLICATION_PDF_VALUE)

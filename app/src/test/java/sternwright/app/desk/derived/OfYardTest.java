@@ -11,6 +11,7 @@ import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneOffset;
 import java.util.List;
+import java.util.Objects;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
@@ -22,6 +23,7 @@ import sternwright.app.files.shelf.Shelf;
 import sternwright.app.files.shelf.Writing;
 import sternwright.app.store.Store;
 import sternwright.app.store.StoreAddress;
+import sternwright.boat.Boat;
 
 /** What is worked out from a yard is worked out once, until the yard is another one. */
 class OfYardTest {
@@ -56,6 +58,35 @@ class OfYardTest {
             assertEquals(2, worked.get());
             assertEquals("Anders benannt", names.get().get(0));
         }
+    }
+
+    @Test
+    void theLastAnswersAreKeptUntilTheYardIsAnother() throws IOException {
+        try (Store store = Store.open(StoreAddress.file(folder.resolve("yard.db")), NOON)) {
+            new InventedFolder(InventedFolder.Where.NORTH).write(store.shelf("demo"), 3, TODAY, 7);
+            OpenYard yard = new OpenYard(store::shelf, NOON);
+            EachOfYard<String, String> names = new EachOfYard<>(yard, 2);
+            AtomicInteger worked = new AtomicInteger();
+            List<String> ids = List.copyOf(yard.files().boats().keySet());
+            for (String id : List.of(ids.get(0), ids.get(1), ids.get(0), ids.get(1), ids.get(2), ids.get(1))) {
+                Boat boat = Objects.requireNonNull(yard.files().boats().get(id));
+                assertEquals(boat.name(), name(names, yard, id, worked));
+            }
+            assertEquals(3, worked.get(), "each once");
+            name(names, yard, ids.get(0), worked);
+            assertEquals(4, worked.get(), "the one that was asked for longest ago went");
+            rename(store.shelf("Ann"), ids.get(1), "Anders benannt");
+            yard.changed();
+            assertEquals("Anders benannt", name(names, yard, ids.get(1), worked));
+        }
+    }
+
+    private static String name(EachOfYard<String, String> names, OpenYard yard, String id, AtomicInteger worked)
+            throws IOException {
+        return names.<IOException>of(id, () -> {
+            worked.incrementAndGet();
+            return Objects.requireNonNull(yard.files().boats().get(id)).name();
+        });
     }
 
     private static void rename(Shelf shelf, String boatId, String name) throws IOException {

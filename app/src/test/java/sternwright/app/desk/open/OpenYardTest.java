@@ -206,6 +206,15 @@ class OpenYardTest {
     }
 
     @Test
+    void aPackedYardSaysTheSame() {
+        YardFiles files = YardFolder.all(store.shelf(""), TODAY);
+        YardFiles packed = files.packed();
+        assertEquals(files, packed);
+        assertSame(packed, packed.packed());
+        files.histories().forEach((id, history) -> assertEquals(history, packed.history(id)));
+    }
+
+    @Test
     void aFolderIsLookedAtAgainAfterADeed(@TempDir Path root) throws IOException {
         new InventedFolder(InventedFolder.Where.SOUTH).write(root, 4, TODAY, 2);
         OpenYard yard = new OpenYard(root, NOON);

@@ -192,7 +192,7 @@ public final class SeasonJobs implements AutoCloseable {
     }
 
     private void remember(String id, String plan, PlannedSeason season) {
-        made = new Made(id, plan, new SoftReference<>(season));
+        made = new Made(id, plan, new SoftReference<>(season.packed()));
     }
 
     /**
