@@ -220,7 +220,7 @@ public final class Figures {
         }
         String year = JOIN + from.getYear();
         String begin = date(from);
-        return dayFirst && from.getYear() == to.getYear() && begin.endsWith(year)
+        return formats.dayFirst && from.getYear() == to.getYear() && begin.endsWith(year)
                 ? begin.substring(0, begin.length() - year.length()) + " to " + date(to)
                 : begin + " to " + date(to);
     }
