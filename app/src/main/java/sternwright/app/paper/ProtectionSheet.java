@@ -73,6 +73,20 @@ public record ProtectionSheet(
         return String.format(Locale.ROOT, "%.1f", shown).replace('-', '\u2212');
     }
 
+    /**
+     * A unit or a formula as the pure core writes it, with the signs that are printed.
+     *
+     * @param plain such as m2 or 0.315 x rho
+     * @return such as m\u00b2 or 0.315 \u00d7 \u03c1
+     */
+    public static String signs(String plain) {
+        return plain.replaceAll("\\bohm\\b", "\u03a9")
+                .replaceAll("\\bm2\\b", "m\u00b2")
+                .replaceAll("\\brho\\b", "\u03c1")
+                .replace(" x ", " \u00d7 ")
+                .replaceAll("(?<![0-9A-Za-z])-(?=[0-9])", "\u2212");
+    }
+
     /** A figure with three digits. */
     public String figure(double value) {
         double size = Math.abs(value);
