@@ -46,6 +46,14 @@ public class ApiProblems extends ResponseEntityExceptionHandler {
         return problem;
     }
 
+    /** What was read and worked on is not what stands there now. */
+    @ExceptionHandler(OtherVersion.class)
+    ProblemDetail other(OtherVersion other) {
+        return ProblemDetail.forStatusAndDetail(
+                HttpStatus.PRECONDITION_FAILED,
+                other.getMessage() + " is not what you read any more. Read it again and repeat your change on it.");
+    }
+
     /** What came in cannot be used. */
     @ExceptionHandler(BadInput.class)
     ProblemDetail refused(BadInput bad) {

@@ -97,7 +97,7 @@ public class BoatsApi {
     @GetMapping(value = "/api/boats/{id}/file", produces = YAML)
     ResponseEntity<String> file(@PathVariable("id") String id) throws IOException {
         Kept kept = asked.shelf().kept(name(asked.boat(id))).orElseThrow();
-        return ResponseEntity.ok().eTag(tag(kept.version())).body(kept.text());
+        return ResponseEntity.ok().eTag(EntityTag.of(kept.version())).body(kept.text());
     }
 
     /** Her file anew, proved before it is written; only if nobody changed it since the version in If-Match. */
@@ -118,13 +118,13 @@ public class BoatsApi {
         }
         YardFolder.proveBoat(asked.yard().files(), id, text, asked.yard().today());
         try (Writing writing = asked.shelf().write("changed by another program")) {
-            writing.put(name(boat), text, bare(version));
+            writing.put(name(boat), text, EntityTag.version(version));
             writing.commit();
         }
         asked.yard().changed();
         audit.note("boat.changed", id, "");
         Kept kept = asked.shelf().kept(name(boat)).orElseThrow();
-        return ResponseEntity.noContent().eTag(tag(kept.version())).build();
+        return ResponseEntity.noContent().eTag(EntityTag.of(kept.version())).build();
     }
 
     /**
@@ -214,14 +214,5 @@ public class BoatsApi {
 
     private static String name(Boat boat) {
         return "boats/" + boat.id() + ".yaml";
-    }
-
-    private static String tag(String version) {
-        return '"' + version + '"';
-    }
-
-    private static String bare(String tag) {
-        String plain = tag.startsWith("W/") ? tag.substring(2) : tag;
-        return plain.replace("\"", "");
     }
 }

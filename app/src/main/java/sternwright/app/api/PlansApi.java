@@ -3,6 +3,7 @@ package sternwright.app.api;
 import jakarta.annotation.security.RolesAllowed;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
+import org.springframework.http.ResponseEntity;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.RequestParam;
@@ -11,6 +12,7 @@ import sternwright.app.desk.protect.KeptReports;
 import sternwright.app.desk.protect.ProtectRequest;
 import sternwright.app.desk.protect.ProtectionView;
 import sternwright.app.desk.proving.AgreedPlans;
+import sternwright.app.desk.proving.PlanMark;
 import sternwright.app.desk.proving.PlanRun;
 import sternwright.app.desk.visits.PlanView;
 import sternwright.app.files.problem.BadInput;
@@ -38,9 +40,12 @@ public class PlansApi {
         this.reports = reports;
     }
 
-    /** The visits of a boat as the pages propose them, with their proof as far as it came in the time given. */
+    /**
+     * The visits of a boat as the pages propose them, with their proof as far as it came in the time given. The entity tag of a plan
+     * says which one it is: sent back as If-Match, this very plan is changed or agreed.
+     */
     @GetMapping("/api/boats/{id}/visits")
-    Object visits(
+    ResponseEntity<Object> visits(
             @PathVariable("id") String id,
             @RequestParam(name = "months", defaultValue = "24") int months,
             @RequestParam(name = "seconds", defaultValue = "1") double seconds,
@@ -54,7 +59,9 @@ public class PlansApi {
         PlanRun run = plans.proposed(asked.boat(id), months, reader);
         await(run, seconds);
         BoatAnswer answer = run.answer();
-        return answer instanceof BoatPlan plan ? PlanView.of(plan) : answer;
+        return answer instanceof BoatPlan plan
+                ? ResponseEntity.ok().eTag(EntityTag.of(PlanMark.of(plan))).body(PlanView.of(plan))
+                : ResponseEntity.ok(answer);
     }
 
     /** The plan is proved by the program itself and kept; whoever asks waits for it as long as he likes. */

@@ -63,7 +63,7 @@ public class SeasonApi {
         Optional<String> version = asked.shelf().kept(SeasonFolder.PLAN).map(Kept::version);
         Stretch<Published> lines = Stretch.of(season.files().published(), page, size, p -> p);
         ResponseEntity.BodyBuilder answer = ResponseEntity.ok();
-        version.ifPresent(v -> answer.eTag(tag(v)));
+        version.ifPresent(v -> answer.eTag(EntityTag.of(v)));
         return answer.body(lines);
     }
 
@@ -106,7 +106,7 @@ public class SeasonApi {
                 boards.published().orElseThrow(() -> new NotThere("published season", SeasonFolder.PLAN, List.of()));
         String currency = asked.yard().files().yard().currency().getCurrencyCode();
         return ResponseEntity.ok()
-                .eTag(tag(shown.version()
+                .eTag(EntityTag.of(shown.version()
                         + "." + shown.standing().name().charAt(0)
                         + Integer.toHexString(shown.ground().hashCode())))
                 .body(made.of(
@@ -172,9 +172,5 @@ public class SeasonApi {
         MoveVisit.Moved moved =
                 MoveVisit.of(ask, new OperationName(asked.boat(boat).id(), visit, operation), to, Onlooker.NOBODY);
         return new Moved(moved.possible(), moved.price(), moved.moves(), moved.clash());
-    }
-
-    static String tag(String version) {
-        return '"' + version + '"';
     }
 }

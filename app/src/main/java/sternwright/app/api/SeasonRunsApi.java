@@ -182,7 +182,7 @@ public class SeasonRunsApi {
     ResponseEntity<Run> one(@PathVariable("id") String id) {
         SeasonRun run = head(id);
         String mark = run.state() + "." + Math.round(run.spentS() * 10) + "." + run.cost() + "." + run.bound();
-        return ResponseEntity.ok().eTag(SeasonApi.tag(mark)).body(Run.of(run));
+        return ResponseEntity.ok().eTag(EntityTag.of(mark)).body(Run.of(run));
     }
 
     /** Asks that a run stops and keeps its best plan. */
@@ -236,7 +236,7 @@ public class SeasonRunsApi {
                     .build();
         }
         Kept now = asked.shelf().kept(SeasonFolder.PLAN).orElse(null);
-        String there = now == null ? "*" : SeasonApi.tag(now.version());
+        String there = now == null ? "*" : EntityTag.of(now.version());
         if (!there.equals(version.startsWith("W/") ? version.substring(2) : version)) {
             throw new EditConflict(SeasonFolder.PLAN, "", now);
         }
@@ -245,7 +245,7 @@ public class SeasonRunsApi {
         }
         asked.yard().changed();
         audit.note("season.published", id, "");
-        return ResponseEntity.noContent().eTag(SeasonApi.tag(version())).build();
+        return ResponseEntity.noContent().eTag(EntityTag.of(version())).build();
     }
 
     private PlannedSeason planned(String id) {

@@ -7,10 +7,12 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Objects;
 import org.jspecify.annotations.Nullable;
+import org.springframework.http.HttpHeaders;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.bind.annotation.PostMapping;
 import org.springframework.web.bind.annotation.RequestBody;
+import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
@@ -95,17 +97,32 @@ public class VisitsApi {
         return Stretch.of(plans.of(asked.boat(id).id()), page, size, a -> a);
     }
 
-    /** Shows what changes cost and which rules they break; nothing is written. */
+    /**
+     * Shows what changes cost and which rules they break; nothing is written. With If-Match they are made to the plan that was read,
+     * also if its proof has found a better one since.
+     */
     @PostMapping("/api/boats/{id}/visits/change")
-    Changed change(@PathVariable("id") String id, @RequestBody Changes said, Locale reader) {
-        return Changed.of(hand(asked.boat(id), said, reader));
+    Changed change(
+            @PathVariable("id") String id,
+            @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String read,
+            @RequestBody Changes said,
+            Locale reader) {
+        return Changed.of(hand(asked.boat(id), read, said, reader));
     }
 
-    /** Agrees a plan, changed or not; one that breaks what must not be broken is refused with reasons. */
+    /**
+     * Agrees a plan, changed or not; one that breaks what must not be broken is refused with reasons. With If-Match it is the plan that
+     * was read, or none.
+     */
     @PostMapping("/api/boats/{id}/visits/agree")
     @RolesAllowed({"MANAGER", "OFFICE"})
-    Changed agree(@PathVariable("id") String id, @RequestBody Changes said, Locale reader) throws IOException {
-        HandPlan hand = hand(asked.boat(id), said, reader);
+    Changed agree(
+            @PathVariable("id") String id,
+            @RequestHeader(name = HttpHeaders.IF_MATCH, required = false) @Nullable String read,
+            @RequestBody Changes said,
+            Locale reader)
+            throws IOException {
+        HandPlan hand = hand(asked.boat(id), read, said, reader);
         String who = Asked.person().fullName();
         AgreeVisits.write(
                 asked.shelf(),
@@ -115,7 +132,7 @@ public class VisitsApi {
         return Changed.of(hand);
     }
 
-    private HandPlan hand(Boat boat, Changes said, Locale reader) {
+    private HandPlan hand(Boat boat, @Nullable String read, Changes said, Locale reader) {
         int months = Objects.requireNonNullElse(said.months(), 24);
         List<PlanChange> changes = Objects.requireNonNullElse(said.changes(), List.of());
         if (months < 1 || months > MOST_MONTHS) {
@@ -126,7 +143,8 @@ public class VisitsApi {
                     "changes", "found " + changes.size(), "up to " + MOST_CHANGES + ", none of them null", "");
         }
         PlanRun run = plans.proposed(boat, months, reader);
-        BoatPlan base = base(run, boat, Boolean.TRUE.equals(said.agreed()));
+        BoatPlan base =
+                base(run, boat, Boolean.TRUE.equals(said.agreed()), read == null ? "" : EntityTag.version(read));
         try {
             return run.visits()
                     .byHand(base, changes.stream().map(PlanChange::change).toList());
@@ -135,19 +153,18 @@ public class VisitsApi {
         }
     }
 
-    private BoatPlan base(PlanRun run, Boat boat, boolean agreed) {
-        if (agreed) {
-            return plans.agreed(run, boat.id())
-                    .map(HandPlan::plan)
-                    .orElseThrow(() -> BadInput.of("agreed", "nothing is agreed for " + boat.name(), "", ""));
+    private BoatPlan base(PlanRun run, Boat boat, boolean agreed, String read) {
+        if (agreed && plans.of(boat.id()).isEmpty()) {
+            throw BadInput.of("agreed", "nothing is agreed for " + boat.name(), "", "");
         }
-        if (run.answer() instanceof BoatPlan plan) {
-            return plan;
+        if (!(run.answer() instanceof BoatPlan)) {
+            throw BadInput.of(
+                    "visits",
+                    "there is no plan for " + boat.name(),
+                    "",
+                    "GET /api/boats/" + boat.id() + "/visits says why.");
         }
-        throw BadInput.of(
-                "visits",
-                "there is no plan for " + boat.name(),
-                "",
-                "GET /api/boats/" + boat.id() + "/visits says why.");
+        return (agreed ? plans.agreed(run, boat.id(), read).map(HandPlan::plan) : AgreedPlans.proposed(run, read))
+                .orElseThrow(() -> new OtherVersion("the plan of " + boat.name()));
     }
 }

@@ -101,8 +101,20 @@ class ApiDeedsTest {
         assertFalse(dropped.get("costs").isEmpty());
         JsonNode unknown = post(path + "change", Map.of("changes", List.of(Map.of("what", "dropvisit"))), 422);
         assertTrue(unknown.toString().contains("drop-visit"), unknown.toString());
-        post(path + "agree", Map.of("months", 24), 200);
+        HttpResponse<String> read = program.send(to("api/boats/" + planned.boat() + "/visits?months=24&seconds=5"));
+        String tag = read.headers().firstValue("ETag").orElseThrow();
+        assertEquals(412, agreed(path, "\"another plan\"").statusCode());
+        assertTrue(agreed(path, "\"another plan\"").body().contains("Read it again"));
+        assertEquals(0, get(path + "agreed").get("total").asInt());
+        assertEquals(200, agreed(path, tag).statusCode());
         assertTrue(get(path + "agreed").get("total").asInt() > 0);
+    }
+
+    private HttpResponse<String> agreed(String path, String tag) {
+        return program.send(to(path + "agree")
+                .header("If-Match", tag)
+                .header("Content-Type", "application/json")
+                .POST(java.net.http.HttpRequest.BodyPublishers.ofString("{\"months\":24}")));
     }
 
     @Test
