@@ -131,6 +131,17 @@ final class KeptBoats {
         return new BoatFile(id, Optional.of(read.boat()), new Histories.Packed(second), List.of(), read.remarks());
     }
 
+    /** The same boat with equal words and figures of all boats in memory once, as if she had been kept. */
+    static BoatFile slim(BoatFile file, Map<Object, Object> pool) {
+        Boat boat = file.boat().orElse(null);
+        if (boat == null || !file.problems().isEmpty()) {
+            return file;
+        }
+        byte[] packed = Words.PACKING.pack(Read.class, new Read(boat, file.remarks()));
+        Read read = Words.PACKING.unpack(Read.class, packed, pool);
+        return new BoatFile(file.id(), Optional.of(read.boat()), file.packed(), file.problems(), read.remarks());
+    }
+
     /** The rows that keep boats which were read from their texts; those with mistakes are read again the next time. */
     Map<String, WorkedOut.Row> rows(Collection<BoatFile> read) {
         Map<String, WorkedOut.Row> rows = new LinkedHashMap<>();

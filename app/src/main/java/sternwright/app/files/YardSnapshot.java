@@ -104,8 +104,12 @@ public final class YardSnapshot {
                         .orElse(null)
                 : null;
         Map<String, BoatFile> fresh = kept == null ? new HashMap<>() : kept.there();
+        Map<Object, Object> pool = new HashMap<>();
         List<BoatFile> parsed = side(changed.stream().filter(id -> !fresh.containsKey(id)))
                 .map(id -> BoatFile.read(folder.layout(), id, latest, check).pack())
+                .toList()
+                .stream()
+                .map(f -> KeptBoats.slim(f, pool))
                 .toList();
         parsed.forEach(f -> fresh.put(f.id(), f));
         Map<String, BoatFile> boats = new LinkedHashMap<>();
