@@ -104,13 +104,8 @@ public final class YardSnapshot {
                         .orElse(null)
                 : null;
         Map<String, BoatFile> fresh = kept == null ? new HashMap<>() : kept.there();
-        Map<Object, Object> pool = new HashMap<>();
-        List<BoatFile> parsed = side(changed.stream().filter(id -> !fresh.containsKey(id)))
-                .map(id -> BoatFile.read(folder.layout(), id, latest, check).pack())
-                .toList()
-                .stream()
-                .map(f -> KeptBoats.slim(f, pool))
-                .toList();
+        List<BoatFile> parsed =
+                parsed(folder.layout(), changed.stream().filter(id -> !fresh.containsKey(id)), latest, check);
         parsed.forEach(f -> fresh.put(f.id(), f));
         Map<String, BoatFile> boats = new LinkedHashMap<>();
         for (String id : ids) {
@@ -129,6 +124,16 @@ public final class YardSnapshot {
                 wearFrom(kept, same ? before : null, changed),
                 kept,
                 kept == null ? List.of() : parsed);
+    }
+
+    /** Boats from their texts; equal words of several are in memory once. */
+    private static List<BoatFile> parsed(
+            FolderLayout layout, Stream<String> ids, LocalDate latest, BoatCheck check) {
+        Map<Object, Object> pool = new HashMap<>();
+        List<BoatFile> read = side(ids)
+                .map(id -> BoatFile.read(layout, id, latest, check).pack())
+                .toList();
+        return read.stream().map(f -> KeptBoats.slim(f, pool)).toList();
     }
 
     /** The boats that have to be read: all of them where nothing is held to be as before. */
