@@ -127,8 +127,7 @@ public final class YardSnapshot {
     }
 
     /** Boats from their texts; equal words of several are in memory once. */
-    private static List<BoatFile> parsed(
-            FolderLayout layout, Stream<String> ids, LocalDate latest, BoatCheck check) {
+    private static List<BoatFile> parsed(FolderLayout layout, Stream<String> ids, LocalDate latest, BoatCheck check) {
         Map<Object, Object> pool = new HashMap<>();
         List<BoatFile> read = side(ids)
                 .map(id -> BoatFile.read(layout, id, latest, check).pack())

@@ -140,6 +140,7 @@ class P20_SeasonTest extends PageTest {
             page.locator("#away-to").fill("2027-05-07");
             press(page, "Add");
             assertTrue(page.getByText("is away").first().isVisible());
+            boatsAreTypedByName(page);
             look(page, "season-happened", Screen.DESK_LIGHT);
             press(page, "Plan again after this");
             page.locator("dt").getByText("Best plan costs").waitFor(PLANNED);
@@ -159,6 +160,20 @@ class P20_SeasonTest extends PageTest {
             press(page, "Publish this plan");
             assertEquals("Somebody was quicker", page.locator("h1").innerText());
         });
+    }
+
+    /** A boat is typed by her name; one that is not there is told, and what was said before stays. */
+    private static void boatsAreTypedByName(Page page) {
+        page.locator("summary").getByText("A boat must come out at once").click();
+        page.locator("#emergency-who").fill("No Such Boat");
+        page.locator("form[aria-label='A boat must come out at once'] button").click();
+        assertTrue(page.getByRole(AriaRole.ALERT).first().innerText().contains("no boat called No Such Boat"));
+        String name = (String) page.evaluate("() => document.querySelector('#boats option').value");
+        page.locator("#emergency-who").fill(name);
+        page.locator("form[aria-label='A boat must come out at once'] button").click();
+        assertEquals(2, page.getByText("take back").count());
+        page.getByText("take back").last().click();
+        assertEquals(1, page.getByText("take back").count());
     }
 
     @Test

@@ -90,6 +90,16 @@ final class KnownWear {
         };
     }
 
+    /** Answers for a yard with other programmes; where wear would be another, it is worked out and not remembered. */
+    DueWork.WearOf ifSo(YardSnapshot snapshot, YardFiles then, DueWork work) {
+        DueWork.WearOf now = of(snapshot, work);
+        boolean sameWaters = Waters.of(then).equals(waters(snapshot.files()));
+        return (boat, history, today) ->
+                sameWaters && boat == snapshot.files().boats().get(boat.id())
+                        ? now.of(boat, history, today)
+                        : work.wear(boat, history, today);
+    }
+
     /** The same object as before while it says the same, so that each boat compares by identity. */
     private Waters waters(YardFiles files) {
         Waters now = Waters.of(files);

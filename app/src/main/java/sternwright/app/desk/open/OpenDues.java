@@ -49,6 +49,12 @@ final class OpenDues {
         return known(snapshot, today).byBoat.getOrDefault(boatId, List.of());
     }
 
+    /** What would be due if the yard had other programmes; nothing of it is kept. */
+    List<Due> ifSo(YardSnapshot snapshot, YardFiles then, LocalDate today) {
+        DueWork work = new DueWork(then);
+        return work.all(today, wear.ifSo(snapshot, then, work));
+    }
+
     private Known known(YardSnapshot snapshot, LocalDate today) {
         Known before = known;
         if (before != null && before.snapshot == snapshot && before.today.equals(today)) {

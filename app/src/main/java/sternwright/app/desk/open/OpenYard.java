@@ -149,6 +149,17 @@ public final class OpenYard {
     }
 
     /**
+     * What would be due on every boat today if the yard said something else.
+     *
+     * @param then what it would say; the boats as they are
+     * @return every work, the soonest first
+     * @throws BadInput with every problem of every text of the yard as it is
+     */
+    public List<Due> duesIf(YardFiles then) {
+        return dues.ifSo(snapshot(), then, today());
+    }
+
+    /**
      * What changes whenever anything in the yard changes; good for caches of a page.
      *
      * @return a word to compare with an earlier one

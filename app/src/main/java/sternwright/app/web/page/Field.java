@@ -10,7 +10,7 @@ import java.util.List;
  * @param hint how, may be empty
  * @param value what stands in it, as typed
  * @param error what is wrong with it and what to do; empty if nothing is
- * @param kind text, password, date, number, email, tel, area, select or check
+ * @param kind text, password, date, number, email, tel, area, select, boat or check
  * @param required whether it must be filled
  * @param unit the unit behind it, may be empty
  * @param autocomplete what browsers may fill in by themselves, such as {@code username}; may be empty
@@ -55,7 +55,7 @@ public record Field(
     /**
      * The same field of another kind.
      *
-     * @param other text, password, date, number, email, tel, area, select or check
+     * @param other text, password, date, number, email, tel, area, select, boat or check
      * @return the field
      */
     public Field as(String other) {

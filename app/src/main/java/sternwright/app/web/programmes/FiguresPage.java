@@ -14,6 +14,7 @@ import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.AuditTrail;
 import sternwright.app.account.SentOnce;
+import sternwright.app.desk.derived.EachOfYard;
 import sternwright.app.desk.due.DueMove;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.desk.open.OpenYard;
@@ -21,7 +22,6 @@ import sternwright.app.desk.settings.Overridings;
 import sternwright.app.files.YardFiles;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.shelf.EditConflict;
-import sternwright.app.files.shelf.Shelf;
 import sternwright.app.paper.Words;
 import sternwright.app.web.access.ForManager;
 import sternwright.app.web.boat.Effect;
@@ -44,17 +44,23 @@ import sternwright.service.Scope;
 @ForManager
 public class FiguresPage {
     private static final String PATH = "/settings/programmes/{rule}/figures";
+    private static final int TRIED = 3;
     private static final String BACK = "/settings/programmes/{rule}/take-back";
     private static final String LIST = "/settings/programmes";
 
     private final OpenYard yard;
     private final AuditTrail audit;
     private final SentOnce once;
+    private final EachOfYard<Overridings.Change, Tried> effects;
+
+    /** What a change would make of the yard, and what of the due list moves by it. */
+    private record Tried(YardFiles then, List<DueMove> moves) {}
 
     FiguresPage(OpenYard yard, AuditTrail audit, SentOnce once) {
         this.yard = yard;
         this.audit = audit;
         this.once = once;
+        this.effects = new EachOfYard<>(yard, TRIED);
     }
 
     /**
@@ -204,16 +210,19 @@ public class FiguresPage {
     }
 
     private Effect effect(Page page, Overridings.Change change) {
-        Shelf shelf = yard.shelf(page.who());
-        YardFiles then = Overridings.whatIf(shelf, yard.files(), change, yard.today());
-        DueWork work = new DueWork(then);
+        Tried tried = effects.of(change, () -> tried(change));
+        return Effect.of(page, tried.then(), tried.moves());
+    }
+
+    private Tried tried(Overridings.Change change) {
+        YardFiles then = Overridings.whatIf(yard.shelf(""), yard.files(), change, yard.today());
         Optional<Boat> boat = change.key().boat().map(then.boats()::get);
         List<DueMove> moves = boat.isPresent()
                 ? DueMove.between(
                         yard.dues(boat.get().id()),
-                        work.of(boat.get(), then.history(boat.get().id()), yard.today()))
-                : DueMove.between(yard.dues(), work.all(yard.today()));
-        return Effect.of(page, then, moves);
+                        new DueWork(then).of(boat.get(), then.history(boat.get().id()), yard.today()))
+                : DueMove.between(yard.dues(), yard.duesIf(then));
+        return new Tried(then, moves);
     }
 
     private ModelAndView keep(

@@ -6,12 +6,14 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import org.springframework.web.util.UriUtils;
+import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.EventWords;
@@ -33,13 +35,16 @@ import sternwright.yard.resource.Resources;
 public class HappenedPage {
     static final String PATH = SeasonPage.PATH + "/happened";
     private static final int MOST = 30;
+    private static final Set<String> OF_A_BOAT = Set.of("part", "emergency", "wanted");
 
     private final OpenYard yard;
     private final SeasonOfYard season;
+    private final OfYard<TypedBoats> boats;
 
     HappenedPage(OpenYard yard, SeasonOfYard season) {
         this.yard = yard;
         this.season = season;
+        this.boats = new OfYard<>(yard, y -> TypedBoats.of(y.files().boats().values()));
     }
 
     /**
@@ -48,13 +53,15 @@ public class HappenedPage {
      * @param said what has happened so far
      * @param forms one for each kind of thing
      * @param spans for how long one can search
+     * @param boats the boats as they can be typed
      */
-    public record View(List<One> said, List<Kind> forms, List<RunsPage.Span> spans) {
+    public record View(List<One> said, List<Kind> forms, List<RunsPage.Span> spans, List<String> boats) {
         /** Copies the lists. */
         public View {
             said = List.copyOf(said);
             forms = List.copyOf(forms);
             spans = List.copyOf(spans);
+            boats = List.copyOf(boats);
         }
     }
 
@@ -106,7 +113,11 @@ public class HappenedPage {
                 return page.go(address(all), "");
             }
         }
-        View view = new View(said(events, text), forms(page, files, resources, kind, typed), RunsPage.spans(page));
+        View view = new View(
+                said(events, text),
+                forms(page, files, resources, wrong(page, kind, typed), typed, yard.today()),
+                RunsPage.spans(page),
+                boats.get().words());
         return kind.isEmpty()
                 ? page.show(Section.SEASON, "season/happened", view)
                 : page.wrong(Section.SEASON, "season/happened", view);
@@ -133,8 +144,9 @@ public class HappenedPage {
     }
 
     /** What was typed; empty if something is missing or the days are the wrong way round. */
-    private static Optional<SeasonEvent> event(String kind, Map<String, String> typed) {
-        String who = typed.getOrDefault(kind + "-who", "");
+    private Optional<SeasonEvent> event(String kind, Map<String, String> typed) {
+        String said = typed.getOrDefault(kind + "-who", "");
+        String who = OF_A_BOAT.contains(kind) ? boats.get().id(said).orElse("") : said;
         Optional<LocalDate> from = TypedDay.of(typed.getOrDefault(kind + "-from", ""));
         Optional<LocalDate> to = TypedDay.of(typed.getOrDefault(kind + "-to", ""));
         if (who.isBlank() || from.isEmpty()) {
@@ -153,17 +165,26 @@ public class HappenedPage {
         };
     }
 
-    private List<Kind> forms(Page page, YardFiles files, Resources resources, String wrong, Map<String, String> typed) {
-        Forms forms = new Forms(page, wrong, typed, yard.today());
+    /** What is wrong with what was typed, in a form of one kind. */
+    private record Wrong(String kind, String words) {}
+
+    private Wrong wrong(Page page, String kind, Map<String, String> typed) {
+        String said = typed.getOrDefault(kind + "-who", "");
+        boolean stranger = OF_A_BOAT.contains(kind)
+                && !said.isBlank()
+                && boats.get().id(said).isEmpty();
+        return new Wrong(
+                kind, stranger ? page.say("season.happened.stranger", said) : page.say("season.happened.wrong"));
+    }
+
+    private static List<Kind> forms(
+            Page page, YardFiles files, Resources resources, Wrong wrong, Map<String, String> typed, LocalDate today) {
+        Forms forms = new Forms(page, wrong, typed, today);
         List<Field.Choice> crew = resources.crew().stream()
                 .map(c -> new Field.Choice(c.id(), c.name()))
                 .toList();
         List<Field.Choice> hoists = resources.hoists().stream()
                 .map(h -> new Field.Choice(h.id(), h.name()))
-                .toList();
-        List<Field.Choice> boats = files.boats().values().stream()
-                .map(b -> new Field.Choice(b.id(), b.name()))
-                .sorted(Comparator.comparing(Field.Choice::label))
                 .toList();
         List<Field.Choice> works = Stream.concat(Stream.of(files.generic()), files.programmes().stream())
                 .map(Programme::rules)
@@ -176,23 +197,24 @@ public class HappenedPage {
         return List.of(
                 forms.kind("away", List.of(forms.who("away", crew), forms.from("away"), forms.to("away"))),
                 forms.kind("hoist", List.of(forms.who("hoist", hoists), forms.from("hoist"), forms.to("hoist"))),
-                forms.kind("part", List.of(forms.who("part", boats), forms.work("part", works), forms.from("part"))),
-                forms.kind("emergency", List.of(forms.who("emergency", boats), forms.from("emergency"))),
-                forms.kind("wanted", List.of(forms.who("wanted", boats), forms.from("wanted"))));
+                forms.kind("part", List.of(forms.boat("part"), forms.work("part", works), forms.from("part"))),
+                forms.kind("emergency", List.of(forms.boat("emergency"), forms.from("emergency"))),
+                forms.kind("wanted", List.of(forms.boat("wanted"), forms.from("wanted"))));
     }
 
     /** Fields of the forms with what was typed. */
-    private record Forms(Page page, String wrong, Map<String, String> typed, LocalDate today) {
+    private record Forms(Page page, Wrong wrong, Map<String, String> typed, LocalDate today) {
         Kind kind(String kind, List<Field> fields) {
             return new Kind(
-                    kind,
-                    page.say("season.happened." + kind),
-                    fields,
-                    kind.equals(wrong) ? page.say("season.happened.wrong") : "");
+                    kind, page.say("season.happened." + kind), fields, kind.equals(wrong.kind()) ? wrong.words() : "");
         }
 
         Field who(String kind, List<Field.Choice> choices) {
             return field(kind, "who", "").of(choices);
+        }
+
+        Field boat(String kind) {
+            return field(kind, "who", "").as("boat");
         }
 
         Field work(String kind, List<Field.Choice> choices) {
