@@ -24,7 +24,7 @@ record TypedBoats(Map<String, String> idOf, List<String> words) {
         List<String> words = boats.stream()
                 .sorted(Comparator.comparing(Boat::name).thenComparing(Boat::id))
                 .map(b -> {
-                    boolean alone = times.get(b.name().toLowerCase(Locale.ROOT)) == 1;
+                    boolean alone = times.getOrDefault(b.name().toLowerCase(Locale.ROOT), 0L) == 1;
                     String word = alone ? b.name() : b.name() + " (" + b.id() + ")";
                     idOf.put(word.toLowerCase(Locale.ROOT), b.id());
                     return word;
