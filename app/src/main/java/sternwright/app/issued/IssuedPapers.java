@@ -2,6 +2,7 @@ package sternwright.app.issued;
 
 import org.springframework.stereotype.Component;
 import sternwright.app.desk.derived.MadeOnce;
+import sternwright.app.files.packed.ProgramMark;
 import sternwright.app.paper.Figures;
 import sternwright.app.paper.Paper;
 import sternwright.job.JobCard;
@@ -42,6 +43,6 @@ public class IssuedPapers {
     }
 
     private static String what(String kind, Record content, Figures figures) {
-        return kind + " " + figures.mark() + " " + MadeOnce.print(IssuedText.of(content));
+        return kind + " " + figures.mark() + " " + ProgramMark.sha256(IssuedText.of(content));
     }
 }

@@ -28,7 +28,7 @@ import sternwright.service.ReadingAsked;
 public final class Figures {
     private static final String JOIN = "\u00a0";
     private static final Pattern ISO_DATE =
-            Pattern.compile("\\b[0-9]{4}-(?:0[1-9]|1[0-2])(-(?:0[1-9]|[12][0-9]|3[01]))?\\b(?!-[0-9])");
+            Pattern.compile("(?<![-\\w])(?:19|20)[0-9]{2}-(?:0[1-9]|1[0-2])(-(?:0[1-9]|[12][0-9]|3[01]))?(?![-\\w])");
     private static final String PLAIN_NUMBER = "-?[0-9]+(?:[.][0-9]+)?";
     private static final Set<String> COUNTED = Set.of("piece", "week", "visit", "lift");
 

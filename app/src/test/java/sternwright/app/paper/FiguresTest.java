@@ -29,6 +29,9 @@ class FiguresTest {
         same("28 October 2026 to 4 January 2027", uk.dates(LocalDate.of(2026, 10, 28), LocalDate.of(2027, 1, 4)));
         same("ashore Nov 2026 (2), 5 Oct 2026", uk.dated("ashore 2026-11 (2), 2026-10-05"));
         same("winter 2026/27, 2026-13, 2026-11-99", uk.dated("winter 2026/27, 2026-13, 2026-11-99"));
+        same(
+                "parts 1234-05, K-2030-06, card-tern-2026-10-05",
+                uk.dated("parts 1234-05, K-2030-06, card-tern-2026-10-05"));
         same("October 5, 2026 to October 16, 2026", us.dates(day, day.plusDays(11)));
         same("5 October 2026", uk.dates(day, day));
     }

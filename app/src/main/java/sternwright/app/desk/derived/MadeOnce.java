@@ -1,11 +1,7 @@
 package sternwright.app.desk.derived;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.security.MessageDigest;
-import java.security.NoSuchAlgorithmException;
 import java.util.HashMap;
-import java.util.HexFormat;
 import java.util.Map;
 import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
@@ -122,21 +118,6 @@ public final class MadeOnce implements AutoCloseable {
             kept.put(what, made);
         } catch (IOException e) {
             LOG.warn("what was made cannot be kept; it is made again the next time", e);
-        }
-    }
-
-    /**
-     * What stands for a text in the name of what rests on it.
-     *
-     * @param text of any length
-     * @return SHA-256 in letters and figures
-     */
-    public static String print(String text) {
-        try {
-            byte[] hash = MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
-            return HexFormat.of().formatHex(hash);
-        } catch (NoSuchAlgorithmException e) {
-            throw new IllegalStateException("every Java has SHA-256", e);
         }
     }
 
