@@ -1,7 +1,10 @@
 package sternwright.app.serve;
 
+import com.sun.management.HotSpotDiagnosticMXBean;
+import java.lang.management.ManagementFactory;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.TimeUnit;
+import org.jspecify.annotations.Nullable;
 import org.springframework.boot.context.event.ApplicationReadyEvent;
 import org.springframework.context.ApplicationListener;
 
@@ -12,13 +15,43 @@ import org.springframework.context.ApplicationListener;
 final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, AutoCloseable {
     private static final long LOOK_EVERY_S = 4;
 
-    /** What the program itself needs while it waits. */
-    private static final long QUIET_BYTES = 2L << 20;
-
     /** Less is not worth a collection. */
     private static final long WORTH_BYTES = 16L << 20;
 
+    /** Free of the heap after a collection, per cent of it; both can be changed while the program runs. */
+    private static final String LEAST_FREE = "MinHeapFreeRatio";
+
+    private static final String MOST_FREE = "MaxHeapFreeRatio";
+    private static final String CLOSE_PERCENT = "10";
+
     private final CountDownLatch closed = new CountDownLatch(1);
+
+    /**
+     * The heap at one moment.
+     *
+     * @param usedBytes what is taken of it, what nobody needs any more included
+     * @param collections how often it was collected so far
+     */
+    record Look(long usedBytes, long collections) {
+        /** What the program itself needs while it waits. */
+        private static final long QUIET_BYTES = 2L << 20;
+
+        static Look now() {
+            Runtime machine = Runtime.getRuntime();
+            long collections = ManagementFactory.getGarbageCollectorMXBeans().stream()
+                    .mapToLong(collector -> collector.getCollectionCount())
+                    .sum();
+            return new Look(machine.totalMemory() - machine.freeMemory(), collections);
+        }
+
+        /**
+         * Nothing was asked for since {@code before}. Under load the heap fills and empties and is now and then as full as it was: a
+         * whole collection then would keep everybody waiting.
+         */
+        boolean quietSince(Look before) {
+            return collections == before.collections && usedBytes - before.usedBytes < QUIET_BYTES;
+        }
+    }
 
     @Override
     public void onApplicationEvent(ApplicationReadyEvent open) {
@@ -29,15 +62,15 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
     }
 
     private void watch() {
-        long left = 0;
-        long before = used();
+        long leftBytes = 0;
+        Look before = Look.now();
         try {
             while (!closed.await(LOOK_EVERY_S, TimeUnit.SECONDS)) {
-                long now = used();
-                if (Math.abs(now - before) < QUIET_BYTES && now > left + WORTH_BYTES) {
-                    System.gc();
-                    now = used();
-                    left = now;
+                Look now = Look.now();
+                if (now.quietSince(before) && now.usedBytes > leftBytes + WORTH_BYTES) {
+                    give();
+                    now = Look.now();
+                    leftBytes = now.usedBytes;
                 }
                 before = now;
             }
@@ -46,9 +79,29 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         }
     }
 
-    private static long used() {
-        Runtime machine = Runtime.getRuntime();
-        return machine.totalMemory() - machine.freeMemory();
+    /** The heap is cut close for once; when somebody asks again it grows as before, in few large steps. */
+    static void give() {
+        HotSpotDiagnosticMXBean machine = machine();
+        if (machine == null) {
+            System.gc();
+            return;
+        }
+        String least = machine.getVMOption(LEAST_FREE).getValue();
+        String most = machine.getVMOption(MOST_FREE).getValue();
+        machine.setVMOption(LEAST_FREE, CLOSE_PERCENT);
+        machine.setVMOption(MOST_FREE, CLOSE_PERCENT);
+        System.gc();
+        machine.setVMOption(MOST_FREE, most);
+        machine.setVMOption(LEAST_FREE, least);
+    }
+
+    /** Null where the virtual machine is another; the heap is then cut as far as that one does. */
+    private static @Nullable HotSpotDiagnosticMXBean machine() {
+        try {
+            return ManagementFactory.getPlatformMXBean(HotSpotDiagnosticMXBean.class);
+        } catch (IllegalArgumentException another) {
+            return null;
+        }
     }
 
     @Override

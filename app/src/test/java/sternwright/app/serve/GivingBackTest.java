@@ -1,0 +1,69 @@
+package sternwright.app.serve;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.sun.management.HotSpotDiagnosticMXBean;
+import java.lang.management.ManagementFactory;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+import sternwright.app.serve.GivingBack.Look;
+
+/** When the heap is given back: only while nobody asks for anything, for everybody waits while it is collected. */
+class GivingBackTest {
+    private static final long MIB = 1L << 20;
+
+    @Test
+    void whatTheProgramItselfNeedsWhileItWaitsIsQuiet() {
+        assertThat(new Look(101 * MIB, 7).quietSince(new Look(100 * MIB, 7))).isTrue();
+    }
+
+    @Test
+    void whoeverAsksMakesItGrow() {
+        assertThat(new Look(103 * MIB, 7).quietSince(new Look(100 * MIB, 7))).isFalse();
+    }
+
+    @Test
+    void asFullAsBeforeAfterACollectionIsNotQuiet() {
+        assertThat(new Look(100 * MIB, 8).quietSince(new Look(100 * MIB, 7))).isFalse();
+    }
+
+    @Test
+    void aCollectionIsSeen() {
+        Look before = Look.now();
+        List<byte[]> taken =
+                IntStream.range(0, 64).mapToObj(i -> new byte[1 << 16]).toList();
+        System.gc();
+        assertThat(taken).hasSize(64);
+        assertThat(Look.now().collections()).isGreaterThan(before.collections());
+    }
+
+    @Test
+    void givingBackCutsTheHeapAndLeavesItFreeToGrow() {
+        String before = freeRatios();
+        long full = filled();
+        // Without the launcher's option the machine shrinks the heap in four steps.
+        for (int step = 0; step < 4; step++) {
+            GivingBack.give();
+        }
+        assertThat(Runtime.getRuntime().totalMemory()).isLessThan(full);
+        assertThat(freeRatios()).isEqualTo(before);
+    }
+
+    /** Fills the heap until it has grown by an eighth of a gigabyte, lets go of it, and says how large it was. */
+    private static long filled() {
+        long grown = Runtime.getRuntime().totalMemory() + 128 * MIB;
+        List<byte[]> taken = new ArrayList<>();
+        while (Runtime.getRuntime().totalMemory() < grown) {
+            taken.add(new byte[1 << 20]);
+        }
+        return Runtime.getRuntime().totalMemory();
+    }
+
+    private static String freeRatios() {
+        HotSpotDiagnosticMXBean machine = ManagementFactory.getPlatformMXBean(HotSpotDiagnosticMXBean.class);
+        return machine.getVMOption("MinHeapFreeRatio").getValue() + " to "
+                + machine.getVMOption("MaxHeapFreeRatio").getValue();
+    }
+}
