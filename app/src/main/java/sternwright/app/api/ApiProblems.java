@@ -84,7 +84,7 @@ public class ApiProblems extends ResponseEntityExceptionHandler {
     ResponseEntity<ProblemDetail> busy(Busy busy) {
         ProblemDetail later = ProblemDetail.forStatusAndDetail(
                 HttpStatus.SERVICE_UNAVAILABLE,
-                "Much is being made for others just now. Try again in " + Busy.AGAIN_S + " seconds.");
+                "It is being worked out, or much is for others just now. Try again in " + Busy.AGAIN_S + " seconds.");
         return ResponseEntity.status(HttpStatus.SERVICE_UNAVAILABLE)
                 .header(HttpHeaders.RETRY_AFTER, Integer.toString(Busy.AGAIN_S))
                 .body(later);

@@ -24,11 +24,13 @@ import org.springframework.web.bind.annotation.RequestHeader;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.bind.annotation.RestController;
 import sternwright.app.account.AuditTrail;
+import sternwright.app.desk.derived.Busy;
 import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.season.EventWords;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.PlannedSeason;
 import sternwright.app.desk.season.SeasonView;
+import sternwright.app.desk.season.board.JudgedRuns;
 import sternwright.app.desk.season.run.RunAsk;
 import sternwright.app.desk.season.run.RunCourse;
 import sternwright.app.desk.season.run.SeasonJobs;
@@ -52,9 +54,11 @@ public class SeasonRunsApi {
     private final SeasonJobs jobs;
     private final AuditTrail audit;
     private final MadeOnce made;
+    private final JudgedRuns judged;
     private final JsonMapper json;
 
-    SeasonRunsApi(Asked asked, SeasonJobs jobs, AuditTrail audit, MadeOnce made, JsonMapper json) {
+    SeasonRunsApi(Asked asked, SeasonJobs jobs, AuditTrail audit, MadeOnce made, JudgedRuns judged, JsonMapper json) {
+        this.judged = judged;
         this.made = made;
         this.json = json;
         this.asked = asked;
@@ -195,10 +199,16 @@ public class SeasonRunsApi {
     }
 
     /** The best plan of a run so far, as it was kept. */
-    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = SeasonView.class)))
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = SeasonStretch.class)))
     @GetMapping(value = "/api/season/runs/{id}/plan", produces = MediaType.APPLICATION_JSON_VALUE)
-    byte[] plan(@PathVariable("id") String id) {
-        return made.of("plan " + what(id), () -> json.writeValueAsBytes(SeasonView.of(planned(id))));
+    byte[] plan(
+            @PathVariable("id") String id,
+            @RequestParam(name = "page", defaultValue = "1") int page,
+            @RequestParam(name = "size", defaultValue = "100") int size) {
+        Stretch.check(page, size);
+        return made.of(
+                String.join(" ", "plan", Integer.toString(page), Integer.toString(size), what(id)),
+                () -> json.writeValueAsBytes(SeasonStretch.of(SeasonView.of(planned(id)), page, size)));
     }
 
     /** A plan of a run is judged as the yard is now. */
@@ -249,9 +259,11 @@ public class SeasonRunsApi {
     }
 
     private PlannedSeason planned(String id) {
-        return jobs.planned(run(id))
-                .orElseThrow(
-                        () -> BadInput.of("run", "it has no plan yet", "a run with a plan", "Wait until it has one."));
+        SeasonRun run = run(id);
+        if (run.plan() == null) {
+            throw BadInput.of("run", "it has no plan yet", "a run with a plan", "Wait until it has one.");
+        }
+        return judged.of(run).orElseThrow(() -> new Busy("the plan is being looked through"));
     }
 
     private String version() throws IOException {

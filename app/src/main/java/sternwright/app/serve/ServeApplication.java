@@ -15,6 +15,7 @@ import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.documents.BoatDocuments;
 import sternwright.app.desk.keeping.YardPlace;
 import sternwright.app.desk.open.OpenYard;
+import sternwright.app.desk.season.board.JudgedRuns;
 import sternwright.app.desk.season.board.SeasonBoards;
 import sternwright.app.desk.season.board.TriedMoves;
 import sternwright.app.desk.season.run.SeasonJobs;
@@ -74,6 +75,11 @@ public class ServeApplication {
     @Bean
     static SeasonBoards seasonBoards(OpenYard yard) {
         return new SeasonBoards(yard, System::nanoTime);
+    }
+
+    @Bean
+    static JudgedRuns judgedRuns(OpenYard yard, SeasonJobs jobs) {
+        return new JudgedRuns(yard, jobs);
     }
 
     @Bean

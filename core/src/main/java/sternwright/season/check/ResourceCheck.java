@@ -2,8 +2,10 @@ package sternwright.season.check;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Set;
 import sternwright.season.Axis;
 import sternwright.season.Need;
@@ -27,6 +29,8 @@ final class ResourceCheck {
     private final List<List<Integer>> active;
     private final List<Set<Integer>> down;
     private final List<Set<Integer>> away;
+    private final Map<Integer, List<Integer>> presentBySkill = new HashMap<>();
+    private int presentOn = -1;
 
     ResourceCheck(SeasonProblem problem, SeasonPlan plan, List<Violation> found) {
         this.problem = problem;
@@ -115,7 +119,16 @@ final class ResourceCheck {
         }
     }
 
+    /** Who is there for a skill; asked for each hand of each operation, so that it is remembered for the day. */
     private List<Integer> present(int skill, int q) {
+        if (axis.dayOf(q) != presentOn) {
+            presentOn = axis.dayOf(q);
+            presentBySkill.clear();
+        }
+        return presentBySkill.computeIfAbsent(skill, s -> presentFor(s, q));
+    }
+
+    private List<Integer> presentFor(int skill, int q) {
         List<Integer> present = new ArrayList<>();
         for (int t = 0; t < yard.technicians().size(); t++) {
             if (yard.technicians().get(t).skills().contains(skill)

@@ -251,9 +251,15 @@ public final class PlanSeason {
                 written.isEmpty()
                         ? "Planning the visits of " + count(yard.boats().size(), "boat") + " ..."
                         : "Taking the visits as they were published ...");
-        VisitsForSeason all =
-                new VisitsForSeason(yard, SeasonFolder.agreed(ask.shelf()), basis, AshoreSince.of(dates), written);
+        VisitsForSeason all = new VisitsForSeason(
+                yard,
+                SeasonFolder.agreed(ask.shelf()),
+                basis,
+                AshoreSince.of(dates),
+                written,
+                () -> KeptVisits.read(ask.shelf()));
         List<SeasonBoat> boats = all.all();
+        KeptVisits.keep(ask.shelf(), all.fresh());
         if (!written.isEmpty() && all.planned() > 0) {
             onlooker.says("Planned again for " + all.planned() + " of " + boats.size()
                     + " boats: what their visits rest on has changed.");

@@ -6,6 +6,8 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.due.DueWork;
 import sternwright.app.files.YardFiles;
 import sternwright.app.paper.Figures;
@@ -48,8 +50,14 @@ final class VisitsForSeason {
     private final Map<String, LocalDate> ashoreSince;
     private final VisitPrint print;
     private final PublishedVisits written;
+    private final Supplier<List<PublishedWork>> kept;
+
+    @Nullable
+    private PublishedVisits lately;
+
     private final List<String> remarks = new ArrayList<>();
     private final List<PublishedWork> works = new ArrayList<>();
+    private final List<PublishedWork> fresh = new ArrayList<>();
     private int planned;
 
     /**
@@ -60,13 +68,15 @@ final class VisitsForSeason {
      * @param basis the day on which visits were planned, or are
      * @param ashoreSince boats that are known to stand ashore since a day
      * @param written visits as they were written down with the published plan
+     * @param kept visits as they were planned lately; asked only where those written down do not hold
      */
     VisitsForSeason(
             YardFiles files,
             List<AgreedWork> agreed,
             LocalDate basis,
             Map<String, LocalDate> ashoreSince,
-            List<PublishedWork> written) {
+            List<PublishedWork> written,
+            Supplier<List<PublishedWork>> kept) {
         this.files = files;
         this.agreed = List.copyOf(agreed);
         agreed.stream()
@@ -81,6 +91,7 @@ final class VisitsForSeason {
         book = RuleBook.of(files.generic(), files.programmes(), files.catalogue());
         print = new VisitPrint(files, basis);
         this.written = new PublishedVisits(written, files, book);
+        this.kept = kept;
     }
 
     /** Boats for which no visits could be planned, and why. */
@@ -91,6 +102,11 @@ final class VisitsForSeason {
     /** The visits as they are written down with the plan, once {@link #all} has been asked. */
     List<PublishedWork> works() {
         return List.copyOf(works);
+    }
+
+    /** The same of the boats alone whose visits had to be planned, once {@link #all} has been asked. */
+    List<PublishedWork> fresh() {
+        return List.copyOf(fresh);
     }
 
     /** Of how many boats the visits had to be planned, once {@link #all} has been asked. */
@@ -105,7 +121,10 @@ final class VisitsForSeason {
         answered.forEach(a -> {
             remarks.addAll(a.remarks);
             works.addAll(a.works);
-            planned += a.planned ? 1 : 0;
+            if (a.planned) {
+                planned++;
+                fresh.addAll(a.works);
+            }
         });
         return answered.stream().map(Answered::boat).toList();
     }
@@ -119,7 +138,7 @@ final class VisitsForSeason {
         List<AgreedWork> own =
                 agreed.stream().filter(a -> a.boatId().equals(boat.id())).toList();
         String restsOn = print.of(boat, then, own, ashoreSince.get(boat.id()));
-        Optional<List<PlannedVisit>> known = written.of(boat, restsOn);
+        Optional<List<PlannedVisit>> known = written.of(boat, restsOn).or(() -> lately().of(boat, restsOn));
         List<String> said = new ArrayList<>();
         List<PlannedVisit> visits = known.orElseGet(() -> plan(boat, berth, then, own, said));
         return new Answered(
@@ -127,6 +146,15 @@ final class VisitsForSeason {
                 said.isEmpty() ? PublishedVisits.lines(visits, restsOn) : List.of(),
                 said,
                 known.isEmpty());
+    }
+
+    private synchronized PublishedVisits lately() {
+        PublishedVisits known = lately;
+        if (known == null) {
+            known = new PublishedVisits(kept.get(), files, book);
+            lately = known;
+        }
+        return known;
     }
 
     private List<PlannedVisit> plan(Boat boat, Berth berth, BoatHistory then, List<AgreedWork> own, List<String> said) {

@@ -9,6 +9,7 @@ import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.PlannedSeason;
 import sternwright.app.desk.season.PublishSeason;
+import sternwright.app.desk.season.board.JudgedRuns;
 import sternwright.app.desk.season.board.SeasonBoards;
 import sternwright.app.desk.season.board.ShownSeason;
 import sternwright.app.desk.season.run.RunAsk;
@@ -26,14 +27,15 @@ class RunPlans {
 
     private final OpenYard yard;
     private final SeasonBoards boards;
-    private final SeasonJobs jobs;
+    private final JudgedRuns judged;
 
-    RunPlans(OpenYard yard, SeasonBoards boards, SeasonJobs jobs) {
+    RunPlans(OpenYard yard, SeasonBoards boards, JudgedRuns judged) {
         this.yard = yard;
         this.boards = boards;
-        this.jobs = jobs;
+        this.judged = judged;
     }
 
+    /** The plan of a run that has one; empty while it is being looked through. */
     Optional<RunView.Plan> of(Page page, SeasonRun run, RunText text) {
         Optional<ShownSeason> shown = boards.published();
         Optional<Kept> now = now();
@@ -41,8 +43,8 @@ class RunPlans {
         boolean published =
                 now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();
         Optional<PlannedSeason> planned = published && ask.events().isEmpty()
-                ? shown.flatMap(ShownSeason::whole).or(() -> jobs.planned(run))
-                : jobs.planned(run);
+                ? shown.flatMap(ShownSeason::whole).or(() -> judged.of(run))
+                : judged.of(run);
         if (planned.isEmpty()) {
             return Optional.empty();
         }

@@ -102,6 +102,7 @@ final class RunText {
                 run.state() == SeasonRun.State.REFUSED ? SeasonJobs.refused(run) : List.of(),
                 run.state() == SeasonRun.State.REFUSED ? List.of() : SeasonJobs.refused(run),
                 run.state() == SeasonRun.State.FAILED ? run.says() : "",
+                run.ended() && run.plan() != null && plan.isEmpty(),
                 plan);
     }
 

@@ -22,7 +22,8 @@ import sternwright.app.web.page.State;
  * @param refused why there is no plan
  * @param unsafe why boats are not safe against frost in time in the plan there is
  * @param fault a fault of the program, empty if there is none
- * @param plan the plan it ended with
+ * @param looking whether the plan it ended with is being looked through against the yard as it is now
+ * @param plan the plan it ended with; empty while that goes on
  */
 public record RunView(
         String id,
@@ -39,6 +40,7 @@ public record RunView(
         List<Problem> refused,
         List<Problem> unsafe,
         String fault,
+        boolean looking,
         Optional<Plan> plan) {
     /** Copies the lists. */
     public RunView {

@@ -18,6 +18,7 @@ import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.EventWords;
 import sternwright.app.desk.season.PlannedSeason;
+import sternwright.app.desk.season.board.JudgedRuns;
 import sternwright.app.desk.season.board.SeasonBoards;
 import sternwright.app.desk.season.run.RunAsk;
 import sternwright.app.desk.season.run.SeasonJobs;
@@ -51,6 +52,7 @@ public class RunsPage {
     private final Clock clock;
     private final SeasonOfYard season;
     private final BoardDrawings drawings;
+    private final JudgedRuns judged;
 
     RunsPage(
             OpenYard yard,
@@ -61,7 +63,9 @@ public class RunsPage {
             AuditTrail audit,
             Clock clock,
             SeasonOfYard season,
-            BoardDrawings drawings) {
+            BoardDrawings drawings,
+            JudgedRuns judged) {
+        this.judged = judged;
         this.season = season;
         this.drawings = drawings;
         this.yard = yard;
@@ -172,12 +176,10 @@ public class RunsPage {
      * What the page with a run's board shows.
      *
      * @param id of the run
-     * @param narrow fields that narrow the board
      * @param stretches days to choose with one press
      * @param board the drawing and the table behind it
      */
-    public record BoardOf(
-            String id, BoardView.Narrow narrow, List<BoardView.Stretch> stretches, BoardView.Board board) {
+    public record BoardOf(String id, List<BoardView.Stretch> stretches, BoardView.Board board) {
         /** Copies the list. */
         public BoardOf {
             stretches = List.copyOf(stretches);
@@ -188,7 +190,14 @@ public class RunsPage {
     @ForAll
     ModelAndView board(Page page, @PathVariable("id") String id, @RequestParam Map<String, String> typed) {
         SeasonRun run = run(id);
-        PlannedSeason planned = jobs.planned(run).orElseThrow(() -> new Missing("season.run.one"));
+        if (run.plan() == null) {
+            throw new Missing("season.run.one");
+        }
+        PlannedSeason planned = judged.of(run).orElse(null);
+        if (planned == null) {
+            // The run's own page shows it as soon as it was looked through.
+            return page.go(PATH + "/" + id, "");
+        }
         BoardAsked asked = BoardAsked.of(typed);
         BoardText text =
                 new BoardText(page, planned.dated(), yard.today(), text(page).sums());
@@ -207,7 +216,6 @@ public class RunsPage {
                 "season/runboard",
                 new BoardOf(
                         id,
-                        text.narrow(asked),
                         text.stretches(asked, PATH + "/" + id + "/board"),
                         drawings.of(key, () -> text.board(asked, false, o -> false))));
     }

@@ -3,6 +3,9 @@ package sternwright.app.desk.season;
 import static org.junit.jupiter.api.Assertions.assertEquals;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Clock;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,6 +15,7 @@ import java.util.Objects;
 import java.util.Set;
 import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 import sternwright.app.desk.InventedDesk;
 import sternwright.app.desk.visits.AgreeVisits;
 import sternwright.app.desk.visits.PlanVisits;
@@ -20,6 +24,9 @@ import sternwright.app.files.YardFolder;
 import sternwright.app.files.shape.Reading;
 import sternwright.app.files.sheet.SeasonVisitsSheet;
 import sternwright.app.files.sheet.Sheet;
+import sternwright.app.files.shelf.Shelf;
+import sternwright.app.store.Store;
+import sternwright.app.store.StoreAddress;
 import sternwright.boat.Boat;
 import sternwright.boat.PartRef;
 import sternwright.season.dated.PublishedWork;
@@ -40,30 +47,56 @@ class VisitsForSeasonTest {
     @Test
     void visitsWrittenDownAreNotPlannedAgainUntilSomethingTheyRestOnChanges() {
         YardFiles files = few(InventedDesk.yard());
-        VisitsForSeason first = new VisitsForSeason(files, List.of(), DAY, Map.of(), List.of());
+        VisitsForSeason first = new VisitsForSeason(files, List.of(), DAY, Map.of(), List.of(), List::of);
         List<SeasonBoat> planned = first.all();
         assertEquals(files.boats().size(), first.planned());
         List<PublishedWork> written = written(first.works());
         YardFiles readAgain = few(YardFolder.all(InventedDesk.folder(), DAY));
-        VisitsForSeason again = new VisitsForSeason(readAgain, List.of(), DAY, Map.of(), written);
+        VisitsForSeason again = new VisitsForSeason(readAgain, List.of(), DAY, Map.of(), written, List::of);
         assertEquals(said(planned), said(again.all()));
         assertEquals(0, again.planned());
         assertEquals(first.works(), again.works());
 
         PublishedWork line = written.get(0);
         LocalDate since = DAY.minusDays(30);
-        VisitsForSeason ashore = new VisitsForSeason(files, List.of(), DAY, Map.of(line.boatId(), since), written);
+        VisitsForSeason ashore =
+                new VisitsForSeason(files, List.of(), DAY, Map.of(line.boatId(), since), written, List::of);
         ashore.all();
         assertEquals(1, ashore.planned(), "one boat is known to stand ashore now");
 
-        VisitsForSeason otherDay = new VisitsForSeason(files, List.of(), DAY.plusDays(1), Map.of(), written);
+        VisitsForSeason otherDay = new VisitsForSeason(files, List.of(), DAY.plusDays(1), Map.of(), written, List::of);
         otherDay.all();
         assertEquals(files.boats().size(), otherDay.planned());
 
         List<PublishedWork> shorter = written.subList(1, written.size());
-        VisitsForSeason changed = new VisitsForSeason(files, List.of(), DAY, Map.of(), shorter);
+        VisitsForSeason changed = new VisitsForSeason(files, List.of(), DAY, Map.of(), shorter, List::of);
         assertEquals(said(planned), said(changed.all()));
         assertEquals(1, changed.planned(), "a line of one boat is missing");
+    }
+
+    @Test
+    void visitsPlannedLatelyAreNotPlannedAgainWhereNoneAreWrittenDown(@TempDir Path folder) throws IOException {
+        YardFiles files = few(InventedDesk.yard());
+        try (Store store = Store.open(StoreAddress.file(folder.resolve("yard.db")), Clock.systemUTC())) {
+            VisitsForSeason first = planned(files, store.shelf("Ann"), DAY);
+            List<SeasonBoat> planned = first.all();
+            assertEquals(files.boats().size(), first.planned());
+            KeptVisits.keep(store.shelf("Ann"), first.fresh());
+
+            VisitsForSeason again = planned(files, store.shelf("Ben"), DAY);
+            assertEquals(said(planned), said(again.all()));
+            assertEquals(0, again.planned());
+            assertEquals(List.of(), again.fresh());
+            assertEquals(first.works(), again.works());
+
+            VisitsForSeason otherDay = planned(files, store.shelf("Ben"), DAY.plusDays(1));
+            otherDay.all();
+            assertEquals(files.boats().size(), otherDay.planned(), "they rest on another day");
+        }
+    }
+
+    private static VisitsForSeason planned(YardFiles files, Shelf shelf, LocalDate day) {
+        return new VisitsForSeason(files, List.of(), day, Map.of(), List.of(), () -> KeptVisits.read(shelf));
     }
 
     /** As a text and back. */
@@ -113,7 +146,7 @@ class VisitsForSeasonTest {
         YardFiles files = few(InventedDesk.yard());
         Map<String, Boat> few = files.boats();
         Map<String, List<PlannedVisit>> proposed =
-                visits(new VisitsForSeason(files, List.of(), DAY, Map.of(), List.of()));
+                visits(new VisitsForSeason(files, List.of(), DAY, Map.of(), List.of(), List::of));
         List<AgreedWork> agreed = new ArrayList<>();
         few.values().forEach(b -> agreed.addAll(moved(files, b)));
         assertTrue(!agreed.isEmpty(), "one of eight boats has a visit that can be moved");
@@ -125,7 +158,7 @@ class VisitsForSeasonTest {
                 DAY,
                 "");
         agreed.add(nobody);
-        VisitsForSeason season = new VisitsForSeason(files, agreed, DAY, Map.of(), List.of());
+        VisitsForSeason season = new VisitsForSeason(files, agreed, DAY, Map.of(), List.of(), List::of);
         Map<String, List<PlannedVisit>> kept = visits(season);
         Set<String> boats =
                 agreed.stream().map(AgreedWork::boatId).filter(few::containsKey).collect(Collectors.toSet());

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.NavigableMap;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import sternwright.boat.Hull;
 import sternwright.season.Days;
@@ -62,11 +63,12 @@ final class HoistFit {
                 .orElse(Double.POSITIVE_INFINITY);
         double best = highest;
         long mostBoatDays = 0;
-        for (Hull hull : taken) {
-            double level = dock.heightNeededM(hull.draughtM());
-            long boats = taken.stream()
-                    .filter(h -> dock.heightNeededM(h.draughtM()) <= level)
-                    .count();
+        double[] needed = taken.stream()
+                .mapToDouble(h -> dock.heightNeededM(h.draughtM()))
+                .toArray();
+        // Thousands of boats have some dozens of draughts.
+        for (double level : DoubleStream.of(needed).distinct().toArray()) {
+            long boats = DoubleStream.of(needed).filter(n -> n <= level).count();
             long boatDays = level > highest ? 0 : boats * days(level).size();
             if (boatDays > mostBoatDays) {
                 mostBoatDays = boatDays;

@@ -3,10 +3,13 @@ package sternwright.app.desk.season.board;
 import java.util.LinkedHashMap;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionException;
 import java.util.concurrent.Executor;
 import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ThreadPoolExecutor;
+import java.util.concurrent.TimeUnit;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
@@ -39,6 +42,26 @@ final class Answers<Q, A> {
             }
         }
         return now(answer);
+    }
+
+    /** A worker far less urgent than a page, one thing at a time. */
+    static ThreadPoolExecutor behind(String name, int waiting) {
+        ThreadPoolExecutor worker =
+                new ThreadPoolExecutor(1, 1, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(waiting), task -> {
+                    Thread thread = new Thread(task, name);
+                    thread.setDaemon(true);
+                    thread.setPriority(Thread.MIN_PRIORITY);
+                    return thread;
+                });
+        worker.allowCoreThreadTimeOut(true);
+        return worker;
+    }
+
+    /** Lets go of an answer that is of no use any more; the question can be asked again. */
+    void forget(Q question) {
+        synchronized (known) {
+            known.remove(question);
+        }
     }
 
     /** The answer if the question was asked before. */

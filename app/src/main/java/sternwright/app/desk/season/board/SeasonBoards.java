@@ -14,6 +14,8 @@ import java.util.concurrent.TimeUnit;
 import java.util.concurrent.TimeoutException;
 import java.util.function.LongSupplier;
 import org.jspecify.annotations.Nullable;
+import org.slf4j.Logger;
+import org.slf4j.LoggerFactory;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.PlanSeason;
 import sternwright.app.desk.season.PlannedSeason;
@@ -41,6 +43,17 @@ public final class SeasonBoards implements AutoCloseable {
             SeasonFolder.PROMISES,
             SeasonFolder.AWAY,
             "yard.yaml");
+
+    private static final Logger LOG = LoggerFactory.getLogger(SeasonBoards.class);
+
+    /** A fault of the program itself: whoever looks must not be told for ever that the judges are at work. */
+    private static final Problem NOT_JUDGED = new Problem(
+            SeasonFolder.PLAN,
+            0,
+            "",
+            "a plan that could not be looked through against the yard",
+            "",
+            "Plan the season again; the program's log says what went wrong.");
 
     private static final long QUICK_ENOUGH_MS = 700;
 
@@ -190,6 +203,9 @@ public final class SeasonBoards implements AutoCloseable {
         } catch (IllegalStateException refused) {
             Problem fault = new Problem(SeasonFolder.PLAN, 0, "", String.valueOf(refused.getMessage()), "", "");
             judged = with(written, written.dated(), ShownSeason.Standing.BROKEN, List.of(fault), null);
+        } catch (RuntimeException fault) {
+            LOG.error("the published season could not be looked through", fault);
+            judged = with(written, written.dated(), ShownSeason.Standing.BROKEN, List.of(NOT_JUDGED), null);
         }
         synchronized (this) {
             Known now = known;

@@ -2,9 +2,7 @@ package sternwright.app.desk.season.board;
 
 import java.util.List;
 import java.util.Optional;
-import java.util.concurrent.ArrayBlockingQueue;
 import java.util.concurrent.ThreadPoolExecutor;
-import java.util.concurrent.TimeUnit;
 import java.util.function.LongSupplier;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.MoveVisit;
@@ -41,13 +39,7 @@ public final class TriedMoves implements AutoCloseable {
         this.yard = yard;
         this.boards = boards;
         this.nanoClock = nanoClock;
-        worker = new ThreadPoolExecutor(1, 1, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(WAITING), task -> {
-            Thread thread = new Thread(task, "trying-moves");
-            thread.setDaemon(true);
-            thread.setPriority(Thread.MIN_PRIORITY);
-            return thread;
-        });
-        worker.allowCoreThreadTimeOut(true);
+        worker = Answers.behind("trying-moves", WAITING);
         moves = new Answers<>(worker);
         more = new Answers<>(worker);
     }

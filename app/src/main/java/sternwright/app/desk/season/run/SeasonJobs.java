@@ -170,7 +170,7 @@ public final class SeasonJobs implements AutoCloseable {
         if (plan == null) {
             return Optional.empty();
         }
-        Optional<PlannedSeason> made = made(run.id(), plan);
+        Optional<PlannedSeason> made = made(run);
         if (made.isPresent()) {
             return made;
         }
@@ -182,13 +182,17 @@ public final class SeasonJobs implements AutoCloseable {
         return Optional.of(planned);
     }
 
-    private Optional<PlannedSeason> made(String id, String plan) {
+    /**
+     * The best plan of a run so far where this program made it or looked it through lately.
+     *
+     * @param run a run
+     * @return the season; empty if it is not at hand, or has no plan yet
+     */
+    public Optional<PlannedSeason> made(SeasonRun run) {
         Made known = made;
-        PlannedSeason season =
-                known != null && known.id().equals(id) && known.plan().equals(plan)
-                        ? known.season().get()
-                        : null;
-        return Optional.ofNullable(season);
+        return known != null && known.id().equals(run.id()) && known.plan().equals(run.plan())
+                ? Optional.ofNullable(known.season().get())
+                : Optional.empty();
     }
 
     private void remember(String id, String plan, PlannedSeason season) {

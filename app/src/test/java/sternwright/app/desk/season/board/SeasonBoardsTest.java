@@ -6,6 +6,8 @@ import static org.junit.jupiter.api.Assertions.assertSame;
 import static org.junit.jupiter.api.Assertions.assertTrue;
 
 import java.io.IOException;
+import java.lang.reflect.InvocationTargetException;
+import java.lang.reflect.Proxy;
 import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
@@ -74,6 +76,37 @@ class SeasonBoardsTest {
                 assertFalse(after.dated().visits().isEmpty(), "and can still be looked at");
             }
         }
+    }
+
+    @Test
+    void whereItCannotBeLookedThroughTheBoardSaysSoAndDoesNotWait() throws Exception {
+        Clock clock = Clock.fixed(TODAY.atTime(12, 0).toInstant(ZoneOffset.UTC), ZoneOffset.UTC);
+        try (Store store = Store.open(StoreAddress.file(folder.resolve("yard.db")), clock)) {
+            new InventedFolder(InventedFolder.Where.NORTH).write(store.shelf("demo"), 3, TODAY, 3);
+            publish(store.shelf("Ann"));
+            OpenYard yard = new OpenYard(by -> without(store.shelf(by), SeasonFolder.VISITS), clock);
+            try (SeasonBoards boards = new SeasonBoards(yard, System::nanoTime)) {
+                ShownSeason shown = judged(boards);
+                assertEquals(ShownSeason.Standing.BROKEN, shown.standing());
+                assertTrue(shown.wrong().get(0).text().contains("could not be looked through"));
+                assertFalse(shown.dated().visits().isEmpty(), "and can still be looked at");
+            }
+        }
+    }
+
+    /** A shelf that cannot read one of its texts. */
+    private static Shelf without(Shelf shelf, String lost) {
+        return (Shelf) Proxy.newProxyInstance(
+                Shelf.class.getClassLoader(), new Class<?>[] {Shelf.class}, (proxy, method, asked) -> {
+                    if (asked != null && asked[0].equals(lost)) {
+                        throw new IOException("the disk does not give " + lost);
+                    }
+                    try {
+                        return method.invoke(shelf, asked);
+                    } catch (InvocationTargetException e) {
+                        throw e.getCause();
+                    }
+                });
     }
 
     private static void calendarsAloneAreThoseAmongAll(DatedSeason season) {
