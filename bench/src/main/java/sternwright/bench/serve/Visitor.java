@@ -29,6 +29,9 @@ final class Visitor {
         if (season && desk.get("/season/papers").statusCode() == 404) {
             visitor.planSeason();
         }
+        if (season) {
+            visitor.awaitJudges();
+        }
         visitor.look(boats);
         return visitor;
     }
@@ -96,6 +99,14 @@ final class Visitor {
         }
         HttpResponse<String> done = desk.submit(now, address + "/publish", address + "/publish", Map.of());
         ServeBench.say("season planned and published: %s, status %d", address, done.statusCode());
+    }
+
+    /** The plan is looked through against the yard behind the pages: they are measured as they are on all other days. */
+    private void awaitJudges() throws IOException, InterruptedException {
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PLANNING_S);
+        while (desk.get("/api/season/board").body().contains("\"standing\":\"JUDGING\"") && System.nanoTime() < end) {
+            TimeUnit.SECONDS.sleep(2);
+        }
     }
 
     /** What stands for a name of a pattern; empty if the yard has nothing of it. */
