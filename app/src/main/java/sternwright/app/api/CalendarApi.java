@@ -43,15 +43,15 @@ public class CalendarApi {
     /** Every operation one person does. */
     @GetMapping(value = "/calendar/{token}/people/{name}.ics", produces = CALENDAR)
     String person(@PathVariable("token") String token, @PathVariable("name") String name) {
-        SeasonFiles now = season.files();
-        Set<String> people = new TreeSet<>();
-        now.published().forEach(p -> people.addAll(names(p)));
-        if (!people.contains(name)) {
-            throw new NotThere("person in the published season", name, people);
-        }
-        byte[] text = made.of(
-                "calendar of " + name + " " + asked.now(),
-                () -> calendar(name, now, p -> names(p).contains(name)).getBytes(StandardCharsets.UTF_8));
+        byte[] text = made.of("calendar of " + name + " " + asked.now(), () -> {
+            SeasonFiles now = season.files();
+            Set<String> people = new TreeSet<>();
+            now.published().forEach(p -> people.addAll(names(p)));
+            if (!people.contains(name)) {
+                throw new NotThere("person in the published season", name, people);
+            }
+            return calendar(name, now, p -> names(p).contains(name)).getBytes(StandardCharsets.UTF_8);
+        });
         return new String(text, StandardCharsets.UTF_8);
     }
 

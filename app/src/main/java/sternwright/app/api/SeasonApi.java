@@ -84,24 +84,40 @@ public class SeasonApi {
      * @param publishedAt when
      * @param standing whether it is still being judged, holds, or is broken by what has changed in the yard since
      * @param wrong what stands against it
-     * @param season the season; without costs and loads unless it holds
+     * @param season the season; without costs and loads unless it holds, and with the operations of one stretch
+     * @param page which stretch of operations, from 1
+     * @param size how long a stretch is
+     * @param total how many operations there are
      */
     public record Board(
             String publishedBy,
             Instant publishedAt,
             ShownSeason.Standing standing,
             List<Problem> wrong,
-            SeasonView season) {
+            SeasonView season,
+            int page,
+            int size,
+            int total) {
         /** Copies the list. */
         public Board {
             wrong = List.copyOf(wrong);
+        }
+
+        static Board of(ShownSeason shown, String currency, int page, int size) {
+            SeasonView all = SeasonView.of(shown.dated(), currency, shown.remarks());
+            SeasonStretch some = SeasonStretch.of(all, page, size);
+            return new Board(
+                    shown.by(), shown.at(), shown.standing(), shown.wrong(), some.season(), page, size, some.total());
         }
     }
 
     /** The plan as a board, judged against the yard as it is now: weeks, visits, how full everything is, what binds, what it costs. */
     @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = Board.class)))
     @GetMapping(value = "/api/season/board", produces = MediaType.APPLICATION_JSON_VALUE)
-    ResponseEntity<byte[]> board() {
+    ResponseEntity<byte[]> board(
+            @RequestParam(name = "page", defaultValue = "1") int page,
+            @RequestParam(name = "size", defaultValue = "100") int size) {
+        Stretch.check(page, size);
         ShownSeason shown =
                 boards.published().orElseThrow(() -> new NotThere("published season", SeasonFolder.PLAN, List.of()));
         String currency = asked.yard().files().yard().currency().getCurrencyCode();
@@ -110,13 +126,15 @@ public class SeasonApi {
                         + "." + shown.standing().name().charAt(0)
                         + Integer.toHexString(shown.ground().hashCode())))
                 .body(made.of(
-                        "board for programs " + shown.ground() + " " + shown.standing() + " " + shown.at(),
-                        () -> json.writeValueAsBytes(new Board(
-                                shown.by(),
-                                shown.at(),
-                                shown.standing(),
-                                shown.wrong(),
-                                SeasonView.of(shown.dated(), currency, shown.remarks())))));
+                        String.join(
+                                " ",
+                                "board for programs",
+                                shown.ground(),
+                                shown.standing().name(),
+                                shown.at().toString(),
+                                Integer.toString(page),
+                                Integer.toString(size)),
+                        () -> json.writeValueAsBytes(Board.of(shown, currency, page, size))));
     }
 
     /**

@@ -1,5 +1,8 @@
 package sternwright.app.api;
 
+import io.swagger.v3.oas.annotations.media.Content;
+import io.swagger.v3.oas.annotations.media.Schema;
+import io.swagger.v3.oas.annotations.responses.ApiResponse;
 import jakarta.annotation.security.RolesAllowed;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -21,8 +24,8 @@ import sternwright.app.desk.campaign.CampaignLetters;
 import sternwright.app.desk.campaign.CampaignLine;
 import sternwright.app.desk.campaign.CampaignList;
 import sternwright.app.desk.campaign.CampaignsOfYard;
+import sternwright.app.desk.derived.EachOfYard;
 import sternwright.app.desk.derived.MadeOnce;
-import sternwright.app.desk.derived.OfYard;
 import sternwright.app.desk.derived.SeasonOfYard;
 import sternwright.app.desk.protect.EnteredReading;
 import sternwright.app.desk.protect.ProtectBoat;
@@ -33,6 +36,7 @@ import sternwright.app.desk.today.TodayAtYard;
 import sternwright.app.files.problem.BadInput;
 import sternwright.app.files.problem.Problem;
 import sternwright.protection.metal.ReferenceElectrode;
+import tools.jackson.databind.json.JsonMapper;
 
 /** The yard as a whole: its day, its campaigns, what readings say of a boat's protection, and who changed what. */
 @RestController
@@ -40,26 +44,39 @@ import sternwright.protection.metal.ReferenceElectrode;
 public class YardApi {
     private static final int MOST_READINGS = 40;
 
+    /** Days kept as they are sent: today and what somebody looks ahead to. */
+    private static final int DAYS = 4;
+
     private final Asked asked;
     private final AuditTrail audit;
     private final SeasonOfYard season;
     private final CampaignsOfYard campaigns;
-    private final OfYard<DayAtYard> today;
+    private final EachOfYard<LocalDate, byte[]> days;
     private final MadeOnce made;
+    private final JsonMapper json;
 
-    YardApi(Asked asked, AuditTrail audit, SeasonOfYard season, CampaignsOfYard campaigns, MadeOnce made) {
+    YardApi(
+            Asked asked,
+            AuditTrail audit,
+            SeasonOfYard season,
+            CampaignsOfYard campaigns,
+            MadeOnce made,
+            JsonMapper json) {
         this.made = made;
+        this.json = json;
         this.asked = asked;
         this.season = season;
         this.campaigns = campaigns;
-        this.today = new OfYard<>(asked.yard(), y -> day(y.today()));
+        this.days = new EachOfYard<>(asked.yard(), DAYS);
         this.audit = audit;
     }
 
     /** What the yard does on a day: people, hoist, boats ashore, parts missing, promises at risk. */
-    @GetMapping("/api/today")
-    DayAtYard today(@RequestParam(name = "day", required = false) @Nullable LocalDate day) {
-        return day == null || day.equals(asked.yard().today()) ? today.get() : day(day);
+    @ApiResponse(responseCode = "200", content = @Content(schema = @Schema(implementation = DayAtYard.class)))
+    @GetMapping(value = "/api/today", produces = MediaType.APPLICATION_JSON_VALUE)
+    byte[] today(@RequestParam(name = "day", required = false) @Nullable LocalDate day) {
+        LocalDate of = Objects.requireNonNullElse(day, asked.yard().today());
+        return days.of(of, () -> json.writeValueAsBytes(day(of)));
     }
 
     private DayAtYard day(LocalDate day) {

@@ -239,9 +239,12 @@ class P20_SeasonTest extends PageTest {
                 token, "api/season/board", b -> !b.get("standing").asString().equals("JUDGING"));
         assertEquals("Manda Invented", board.get("published-by").asString());
         assertEquals("HOLDS", board.get("standing").asString());
-        assertEquals(
-                JSON.readTree(season.body()).get("total").asInt(),
-                board.at("/season/operations").size());
+        int operations = JSON.readTree(season.body()).get("total").asInt();
+        assertEquals(operations, board.get("total").asInt());
+        JsonNode last = JSON.readTree(send(token, "api/season/board?size=7&page=" + (operations / 7 + 1), null, "")
+                .body());
+        assertEquals(operations % 7, last.at("/season/operations").size());
+        assertEquals(422, send(token, "api/season/board?size=0", null, "").statusCode());
 
         HttpResponse<String> wrong = send(token, "api/season/runs", "{\"events\":[\"awy:p1\"]}", "");
         assertEquals(422, wrong.statusCode(), wrong.body());
@@ -260,7 +263,8 @@ class P20_SeasonTest extends PageTest {
         assertEquals(202, send(token, run + "/stop", "", "").statusCode());
         JsonNode stopped = until(token, run, r -> r.get("state").asString().equals("STOPPED"));
         JsonNode plan = JSON.readTree(send(token, run + "/plan", null, "").body());
-        assertEquals(stopped.get("cost").asDouble(), plan.at("/cost/total").asDouble(), 0.01);
+        assertEquals(
+                stopped.get("cost").asDouble(), plan.at("/season/cost/total").asDouble(), 0.01);
         assertEquals(200, send(token, run + "/moves", null, "").statusCode());
         assertEquals(428, send(token, run + "/publish", "", "").statusCode());
         assertEquals(412, send(token, run + "/publish", "", "\"old\"").statusCode());

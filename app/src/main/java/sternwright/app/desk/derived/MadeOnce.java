@@ -16,12 +16,14 @@ import org.slf4j.LoggerFactory;
 
 /**
  * What takes long to make and is asked for again as it was: papers, sheets of the whole yard, long answers. It is made behind the
- * asker at low priority, one or two things at a time, so that the pages go on meanwhile; whoever asks for the same waits for the
+ * asker at low priority, two things at a time, so that the pages go on meanwhile; whoever asks for the same waits for the
  * same work. What was made lies on the disk, in a file of bounded length.
  */
 public final class MadeOnce implements AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(MadeOnce.class);
-    private static final int MOST_AT_ONCE = 2;
+    /** Also on one processor: a card to print does not wait for a thousand letters. */
+    private static final int AT_ONCE = 2;
+
     private static final int MOST_WAITING = 40;
     private static final long BYTES_KEPT = 64L << 20;
 
@@ -36,10 +38,8 @@ public final class MadeOnce implements AutoCloseable {
 
     MadeOnce(long bytesKept, int mostWaiting) {
         kept = new ScratchPad(bytesKept);
-        int processors = Runtime.getRuntime().availableProcessors();
-        int atOnce = Math.max(1, Math.min(MOST_AT_ONCE, processors - 1));
         makers = new ThreadPoolExecutor(
-                atOnce, atOnce, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(mostWaiting), task -> {
+                AT_ONCE, AT_ONCE, 1, TimeUnit.MINUTES, new ArrayBlockingQueue<>(mostWaiting), task -> {
                     Thread thread = new Thread(task, "making");
                     thread.setDaemon(true);
                     thread.setPriority(Thread.MIN_PRIORITY);

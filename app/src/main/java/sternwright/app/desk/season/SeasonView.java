@@ -84,6 +84,12 @@ public record SeasonView(
                 null);
     }
 
+    /** The same view with some of its operations. */
+    public SeasonView with(List<SeasonLine> some) {
+        return new SeasonView(
+                from, to, currency, cost, bound, gap, how, binds, moved, remarks, some, weeks, loads, unsafe);
+    }
+
     /** The same view with the reason why boats are not safe. */
     public SeasonView unsafe(@Nullable Clash why) {
         return new SeasonView(

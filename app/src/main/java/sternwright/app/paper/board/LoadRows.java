@@ -10,6 +10,7 @@ import sternwright.season.dated.answer.Load;
 /** Rows of resources: a bar for each week, full weeks said beside the row. */
 final class LoadRows {
     private static final double BAR = 14;
+    private static final double DIGIT = 5;
     private static final double LEAST_WIDTH_FOR_COUNT = 11;
     private static final double LEAST_WIDTH_FOR_THREE_FIGURES = 19;
 
@@ -85,7 +86,8 @@ final class LoadRows {
                 "height",
                 height);
         if (width >= LEAST_WIDTH_FOR_COUNT
-                && (week.used() < 100 || width >= LEAST_WIDTH_FOR_THREE_FIGURES || w % 2 == 0)) {
+                && (week.used() < 100 || width >= LEAST_WIDTH_FOR_THREE_FIGURES || w % 2 == 0)
+                && x + width / 2 - halfWidth(week.used()) >= board.frame().labels()) {
             boolean inside = full;
             chart.words(
                     x + width / 2,
@@ -94,6 +96,11 @@ final class LoadRows {
                     inside ? Look.COUNT_FULL : Look.COUNT,
                     Integer.toString(week.used()));
         }
+    }
+
+    /** Half of what a count takes: where the first week is a short one, a long count would begin before the chart. */
+    private static double halfWidth(int count) {
+        return Integer.toString(count).length() * DIGIT / 2;
     }
 
     private String words(List<Binding> full) {

@@ -42,23 +42,42 @@ public record SeasonBoard(DatedSeason season, LocalDate today, Locale locale, Fr
 
     /** How full everything is. */
     public List<Panel> loads() {
-        List<Load> shown = season.loads().stream()
-                .filter(l -> l.kind() != Load.Kind.PERSON || l.weeks().stream().anyMatch(w -> w.used() > 0))
-                .toList();
+        List<Load> shown = used(season.loads());
         List<Panel> panels = new ArrayList<>();
         for (int at = 0; at < shown.size(); at += frame.loads()) {
-            List<Load> some = shown.subList(at, Math.min(shown.size(), at + frame.loads()));
-            double height = frame.axis() + some.size() * frame.loadRow() + 4;
-            Svg names = new Svg(!frame.wide());
-            Svg chart = new Svg(!frame.wide());
-            new LoadRows(this, scale(), names, chart).draw(some, height);
-            panels.add(panel(
-                    "How full hoists, places and people are, week by week: lifts and launches, boats, quarter days of work",
-                    names,
-                    chart,
-                    height));
+            panels.add(
+                    loads(
+                            shown.subList(at, Math.min(shown.size(), at + frame.loads())),
+                            "How full hoists, places and people are, week by week: lifts and launches, boats, quarter days of work"));
         }
         return panels;
+    }
+
+    /**
+     * Those of which there is something to show: whoever has no work is left out.
+     *
+     * @param loads hoists, places, people
+     * @return the same without people who have no work
+     */
+    public static List<Load> used(List<Load> loads) {
+        return loads.stream()
+                .filter(l -> l.kind() != Load.Kind.PERSON || l.weeks().stream().anyMatch(w -> w.used() > 0))
+                .toList();
+    }
+
+    /**
+     * How full some of them are.
+     *
+     * @param some hoists, places, people
+     * @param title what they are
+     * @return the panel
+     */
+    public Panel loads(List<Load> some, String title) {
+        double height = frame.axis() + some.size() * frame.loadRow() + 4;
+        Svg names = new Svg(!frame.wide());
+        Svg chart = new Svg(!frame.wide());
+        new LoadRows(this, scale(), names, chart).draw(some, height);
+        return panel(title, names, chart, height);
     }
 
     /** Boats as bars, those that come first above. */

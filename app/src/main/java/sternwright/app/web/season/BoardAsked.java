@@ -21,6 +21,7 @@ import sternwright.season.dated.answer.Load;
  * @param to last day shown, null for the last of the season
  * @param open only boats that are not as wished
  * @param number which stretch of boats
+ * @param fill which stretch of hoists, places and people
  */
 record BoardAsked(
         String resource,
@@ -28,7 +29,11 @@ record BoardAsked(
         @Nullable LocalDate from,
         @Nullable LocalDate to,
         boolean open,
-        int number) {
+        int number,
+        int fill) {
+    /** Name of the stretch of hoists, places and people in an address. */
+    static final String FILL = "fill";
+
     private static final int LEAST_DAYS = 13;
 
     static BoardAsked of(Map<String, String> sent) {
@@ -38,7 +43,8 @@ record BoardAsked(
                 TypedDay.of(sent.getOrDefault("from", "")).orElse(null),
                 TypedDay.of(sent.getOrDefault("to", "")).orElse(null),
                 sent.getOrDefault("open", "").equals("true"),
-                number(sent.getOrDefault(Pager.NAME, "1")));
+                number(sent.getOrDefault(Pager.NAME, "1")),
+                number(sent.getOrDefault(FILL, "1")));
     }
 
     private static int number(String typed) {
@@ -47,7 +53,7 @@ record BoardAsked(
 
     /** One boat and her days. */
     static BoardAsked ofBoat() {
-        return new BoardAsked("", "", null, null, false, 1);
+        return new BoardAsked("", "", null, null, false, 1, 1);
     }
 
     boolean narrowed() {

@@ -60,14 +60,13 @@ final class BoardText {
         Pager pager = new Pager(asked.number(), BOATS, boats.size());
         List<List<DatedVisit>> shown = pager.cut(boats);
         Frame frame = Frame.screen(asked.first(season), asked.last(season), BOATS, new Held(links, movable));
-        SeasonBoard loads = new SeasonBoard(withLoads(asked), today, page.locale(), frame);
+        FillText fill = new FillText(page, season, asked);
         String title = page.say("season.boats.title", pager.first(), pager.last(), pager.total());
         return new BoardView.Board(
-                season.loads().isEmpty()
-                        ? List.of()
-                        : loads.loads().stream()
-                                .map(p -> panel(p, page.say("season.loads.title")))
-                                .toList(),
+                narrow(asked),
+                fill.panels(today, frame),
+                fill.rows(),
+                fill.pager(),
                 shown.isEmpty()
                         ? List.of()
                         : List.of(
@@ -81,21 +80,6 @@ final class BoardText {
                         .flatMap(List::stream)
                         .flatMap(v -> v.operations().stream())
                         .anyMatch(movable));
-    }
-
-    private DatedSeason withLoads(BoardAsked asked) {
-        return new DatedSeason(
-                season.from(),
-                season.to(),
-                season.weeks(),
-                List.of(),
-                season.cost(),
-                season.bound(),
-                season.gap(),
-                season.how(),
-                asked.loads(season),
-                season.binds(),
-                List.of());
     }
 
     private static BoardView.Panel panel(SeasonBoard.Panel panel, String title) {
@@ -119,7 +103,7 @@ final class BoardText {
                 sums.state(v.state(), 0));
     }
 
-    BoardView.Narrow narrow(BoardAsked asked) {
+    private BoardView.Narrow narrow(BoardAsked asked) {
         return new BoardView.Narrow(
                 Field.plain("resource", page.say("season.resource"), asked.resource())
                         .of(resources())

@@ -15,7 +15,6 @@ import sternwright.app.web.page.State;
  * @param judging whether it is being judged
  * @param wrong what stands against it
  * @param runs plans under way or waiting to be kept
- * @param narrow fields that narrow the board
  * @param stretches days to choose with one press
  * @param board the drawing and the table behind it
  * @param sums what it costs, what binds, what to mind
@@ -27,7 +26,6 @@ public record BoardView(
         boolean judging,
         List<Problem> wrong,
         List<Run> runs,
-        Narrow narrow,
         List<Stretch> stretches,
         Board board,
         Sums sums) {
@@ -79,20 +77,41 @@ public record BoardView(
     /**
      * The drawing and the table behind it.
      *
+     * @param narrow fields that narrow it
      * @param loads how full everything is; none before it was judged
+     * @param fill the same as a table
+     * @param filled which stretch of hoists, places and people
      * @param boats the boats of the stretch; none if there are none
      * @param rows the same as a table
      * @param pager which stretch of boats
      * @param movable whether marks can be set on another day
      */
-    public record Board(List<Panel> loads, List<Panel> boats, List<Row> rows, Pager pager, boolean movable) {
+    public record Board(
+            Narrow narrow,
+            List<Panel> loads,
+            List<Fill> fill,
+            Pager filled,
+            List<Panel> boats,
+            List<Row> rows,
+            Pager pager,
+            boolean movable) {
         /** Copies the lists. */
         public Board {
             loads = List.copyOf(loads);
+            fill = List.copyOf(fill);
             boats = List.copyOf(boats);
             rows = List.copyOf(rows);
         }
     }
+
+    /**
+     * A hoist, places of a length or a person in a line.
+     *
+     * @param name which
+     * @param most its fullest week and what is used of it then
+     * @param full the weeks in which it is full; empty if there are none
+     */
+    public record Fill(String name, String most, String full) {}
 
     /**
      * A visit in a line.

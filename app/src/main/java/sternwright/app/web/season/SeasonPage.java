@@ -11,6 +11,7 @@ import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.RequestParam;
 import org.springframework.web.servlet.ModelAndView;
 import sternwright.app.account.Role;
+import sternwright.app.desk.derived.EachOfYard;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.board.SeasonBoards;
 import sternwright.app.desk.season.board.ShownSeason;
@@ -26,11 +27,15 @@ public class SeasonPage {
     static final String PATH = "/season";
     private static final int RUNS = 3;
 
+    /** Readers of other regions see other words of it. */
+    private static final int HEADS = 4;
+
     private final OpenYard yard;
     private final SeasonBoards boards;
     private final BoardDrawings drawings;
     private final SeasonJobs jobs;
     private final Clock clock;
+    private final EachOfYard<String, Head> heads;
 
     SeasonPage(OpenYard yard, SeasonBoards boards, BoardDrawings drawings, SeasonJobs jobs, Clock clock) {
         this.yard = yard;
@@ -38,6 +43,7 @@ public class SeasonPage {
         this.drawings = drawings;
         this.jobs = jobs;
         this.clock = clock;
+        this.heads = new EachOfYard<>(yard, HEADS);
     }
 
     @GetMapping(PATH)
@@ -52,21 +58,25 @@ public class SeasonPage {
         LocalDate today = yard.today();
         Currency currency = yard.files().yard().currency();
         SumsText sums = new SumsText(page, currency);
+        Head head = heads.of(
+                shown.ground() + shown.standing() + page.locale(),
+                () -> new Head(lead(page, shown), sums.of(shown.dated(), shown.remarks(), null)));
         BoardText text = new BoardText(page, shown.dated(), today, sums);
         BoardDrawings.Key key = new BoardDrawings.Key(
                 shown.ground() + shown.standing(), asked, page.locale(), page.may(Role.MANAGER, Role.OFFICE));
         return new BoardView(
                 true,
-                lead(page, shown),
+                head.lead,
                 page.say("season.standing." + shown.standing().name().toLowerCase(java.util.Locale.ROOT)),
                 shown.standing() == ShownSeason.Standing.JUDGING,
                 shown.wrong(),
                 runs(page),
-                text.narrow(asked),
                 text.stretches(asked, PATH),
                 drawings.of(key, () -> text.board(asked, true, BoardText.movable(page, today))),
-                sums.of(shown.dated(), shown.remarks(), null));
+                head.sums);
     }
+
+    private record Head(String lead, BoardView.Sums sums) {}
 
     private String lead(Page page, ShownSeason shown) {
         String day = page.figures().date(LocalDate.ofInstant(shown.at(), clock.getZone()));

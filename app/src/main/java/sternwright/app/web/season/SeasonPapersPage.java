@@ -15,6 +15,7 @@ import org.springframework.stereotype.Controller;
 import org.springframework.web.bind.annotation.GetMapping;
 import org.springframework.web.bind.annotation.PathVariable;
 import org.springframework.web.servlet.ModelAndView;
+import org.springframework.web.util.UriUtils;
 import sternwright.app.desk.derived.EachOfYard;
 import sternwright.app.desk.derived.MadeOnce;
 import sternwright.app.desk.open.OpenYard;
@@ -53,11 +54,25 @@ public class SeasonPapersPage {
      * @param people whose calendars there are
      * @param boats which boats have one
      */
-    public record View(List<String> people, List<Named> boats) {
+    public record View(List<Calendar> people, List<Named> boats) {
         /** Copies the lists. */
         public View {
             people = List.copyOf(people);
             boats = List.copyOf(boats);
+        }
+    }
+
+    /**
+     * The calendar of somebody.
+     *
+     * @param name who it is
+     * @param address where it is
+     */
+    public record Calendar(String name, String address) {
+        static Calendar of(String name) {
+            return new Calendar(
+                    name,
+                    SeasonPage.PATH + "/people/" + UriUtils.encodePathSegment(name, StandardCharsets.UTF_8) + ".ics");
         }
     }
 
@@ -89,7 +104,7 @@ public class SeasonPapersPage {
                         id, Optional.ofNullable(known.get(id)).map(Boat::name).orElse(id)))
                 .sorted(Comparator.comparing(Named::name).thenComparing(Named::id))
                 .toList();
-        return new View(people.stream().sorted().toList(), named);
+        return new View(people.stream().sorted().map(Calendar::of).toList(), named);
     }
 
     @GetMapping(value = SeasonPage.PATH + "/board.pdf", produces = MediaType.APPLICATION_PDF_VALUE)
