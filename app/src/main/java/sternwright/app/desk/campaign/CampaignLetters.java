@@ -59,9 +59,19 @@ public final class CampaignLetters {
                 .forEach(l -> byOwner.computeIfAbsent(key(l.row().boat().owner()), o -> new ArrayList<>())
                         .add(l));
         List<Letter> letters = byOwner.values().stream().map(this::letter).toList();
-        return new OwnerLetters(
-                        files.yard(), list.today(), answerBy, list.campaign().name(), letters)
-                .paper(figures);
+        return new OwnerLetters(files.yard(), list.today(), answerBy, about(list), letters).paper(figures);
+    }
+
+    /** The heading: what the yard calls it, or else the work itself. */
+    private static String about(CampaignList list) {
+        if (!list.campaign().name().isBlank()) {
+            return list.campaign().name();
+        }
+        List<String> works = list.lines().stream()
+                .map(l -> l.row().due().rule().work())
+                .distinct()
+                .toList();
+        return works.size() == 1 ? works.get(0) : "work that is due";
     }
 
     /** The same person however the name was typed. */

@@ -119,6 +119,18 @@ class CampaignTest {
         }
     }
 
+    @Test
+    void aCampaignWithoutANameIsHeadedByItsWork() {
+        CampaignList list = CampaignList.of(
+                new Campaign("", "change-engine-oil", null, null, null),
+                InventedDesk.dues(),
+                InventedDesk.yard(),
+                InventedDesk.TODAY);
+        String html = letters(list).html();
+        assertFalse(html.contains("<h1>: "), "a heading that begins with nothing");
+        assertTrue(html.contains("<h1>Change engine oil and filter: "));
+    }
+
     private Paper letters(CampaignList list) {
         return CampaignLetters.of(list, InventedDesk.yard(), InventedDesk.TODAY.plusWeeks(4), Locale.UK);
     }
