@@ -53,6 +53,32 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         }
     }
 
+    /** For how long nobody has asked for anything, and whether it is worth a collection. */
+    static final class Quiet {
+        /** After so many quiet looks what nobody has asked for for two minutes can be given up too. */
+        static final int LONG_LOOKS = 150 / (int) LOOK_EVERY_S;
+
+        private Look before;
+        private long leftBytes;
+        private int looks;
+
+        Quiet(Look first) {
+            before = first;
+        }
+
+        boolean worthGiving(Look now) {
+            looks = now.quietSince(before) ? looks + 1 : 0;
+            before = now;
+            return looks > 0 && now.usedBytes > leftBytes + WORTH_BYTES || looks == LONG_LOOKS;
+        }
+
+        /** The collection itself does not end the quiet. */
+        void gave(Look after) {
+            before = after;
+            leftBytes = after.usedBytes;
+        }
+    }
+
     @Override
     public void onApplicationEvent(ApplicationReadyEvent open) {
         Thread watch = new Thread(this::watch, "giving-back");
@@ -62,17 +88,13 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
     }
 
     private void watch() {
-        long leftBytes = 0;
-        Look before = Look.now();
+        Quiet quiet = new Quiet(Look.now());
         try {
             while (!closed.await(LOOK_EVERY_S, TimeUnit.SECONDS)) {
-                Look now = Look.now();
-                if (now.quietSince(before) && now.usedBytes > leftBytes + WORTH_BYTES) {
+                if (quiet.worthGiving(Look.now())) {
                     give();
-                    now = Look.now();
-                    leftBytes = now.usedBytes;
+                    quiet.gave(Look.now());
                 }
-                before = now;
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();

@@ -30,6 +30,34 @@ class GivingBackTest {
     }
 
     @Test
+    void itIsGivenAtOnceAndAgainWhenItWasQuietForLong() {
+        GivingBack.Quiet quiet = new GivingBack.Quiet(new Look(300 * MIB, 7));
+        assertThat(quiet.worthGiving(new Look(400 * MIB, 8)))
+                .as("somebody asks")
+                .isFalse();
+        assertThat(quiet.worthGiving(new Look(400 * MIB, 8)))
+                .as("nobody any more")
+                .isTrue();
+        quiet.gave(new Look(250 * MIB, 9));
+        for (int look = 2; look < GivingBack.Quiet.LONG_LOOKS; look++) {
+            assertThat(quiet.worthGiving(new Look(250 * MIB, 9)))
+                    .as("look " + look)
+                    .isFalse();
+        }
+        assertThat(quiet.worthGiving(new Look(250 * MIB, 9)))
+                .as("quiet for long")
+                .isTrue();
+        quiet.gave(new Look(90 * MIB, 10));
+        assertThat(quiet.worthGiving(new Look(91 * MIB, 10)))
+                .as("nothing is left to give")
+                .isFalse();
+        assertThat(quiet.worthGiving(new Look(120 * MIB, 10)))
+                .as("somebody asks again")
+                .isFalse();
+        assertThat(quiet.worthGiving(new Look(120 * MIB, 10))).isTrue();
+    }
+
+    @Test
     void aCollectionIsSeen() {
         Look before = Look.now();
         List<byte[]> taken =
