@@ -52,14 +52,23 @@ public final class JudgedRuns implements AutoCloseable {
                 Double.toString(run.spentS()),
                 yard.state(),
                 yard.today().toString());
-        if (judged.ask(question, () -> jobs.planned(run).isPresent()).isPresent()) {
-            made = jobs.made(run);
-            if (made.isEmpty()) {
-                // Given up meanwhile, for memory or for another run: whoever asks again has it looked through again.
-                judged.forget(question);
+        try {
+            if (judged.ask(question, () -> jobs.planned(run).isPresent()).isPresent()) {
+                made = jobs.made(run);
+                if (made.isEmpty()) {
+                    // Given up meanwhile, for memory or for another run: whoever asks again has it looked through
+                    // again.
+                    judged.forget(question);
+                }
             }
+            return made;
+        } catch (BadInput changed) {
+            throw changed;
+        } catch (RuntimeException fault) {
+            // A disk that did not answer once may answer the next time.
+            judged.forget(question);
+            throw fault;
         }
-        return made;
     }
 
     /** Ends what is being worked out. */
