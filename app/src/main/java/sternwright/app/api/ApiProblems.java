@@ -1,10 +1,11 @@
 package sternwright.app.api;
 
 import java.util.List;
-import java.util.Locale;
+import java.util.Objects;
 import org.jspecify.annotations.Nullable;
 import org.slf4j.Logger;
 import org.slf4j.LoggerFactory;
+import org.springframework.beans.TypeMismatchException;
 import org.springframework.core.Ordered;
 import org.springframework.core.annotation.Order;
 import org.springframework.dao.DataAccessException;
@@ -105,6 +106,20 @@ public class ApiProblems extends ResponseEntityExceptionHandler {
     }
 
     @Override
+    protected @Nullable ResponseEntity<Object> handleTypeMismatch(
+            TypeMismatchException wrong, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
+        Problem problem = new Problem(
+                Objects.requireNonNullElse(wrong.getPropertyName(), "address"),
+                0,
+                "",
+                "found \"" + wrong.getValue() + "\"",
+                Expected.of(wrong.getRequiredType()),
+                "");
+        HttpStatus told = HttpStatus.UNPROCESSABLE_CONTENT;
+        return new ResponseEntity<>(listed(told, List.of(problem)), headers, told);
+    }
+
+    @Override
     protected @Nullable ResponseEntity<Object> handleHttpMessageNotReadable(
             HttpMessageNotReadableException unread, HttpHeaders headers, HttpStatusCode status, WebRequest request) {
         Throwable cause = unread.getCause();
@@ -128,8 +143,7 @@ public class ApiProblems extends ResponseEntityExceptionHandler {
                     "body", line, field, "unknown field", "", KnownNames.advice(unknown.getPropertyName(), known));
         }
         if (json instanceof MismatchedInputException wrong && wrong.getTargetType() != null) {
-            String expected = wrong.getTargetType().getSimpleName().toLowerCase(Locale.ROOT);
-            return new Problem("body", line, field, "this cannot be taken", "a value of kind " + expected, "");
+            return new Problem("body", line, field, "this cannot be taken", Expected.of(wrong.getTargetType()), "");
         }
         return new Problem("body", line, field, "this is not JSON", "JSON, RFC 8259", "");
     }

@@ -67,6 +67,20 @@ class P40_ApiTest extends PageTest {
     }
 
     @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "api/due?page=first | page: found \"first\"; expected a whole number.",
+                "api/boats?size=99999999999 | size: found \"99999999999\"; expected a whole number.",
+                "api/campaign/letters?rule=x&by=31.1.2027 | by: found \"31.1.2027\"; expected a day such as 2027-01-31.",
+            })
+    void whatIsNoNumberAndNoDayIsToldWithWhatWasExpected(String path, String told) {
+        HttpResponse<String> answer = send(asking(path, Role.OFFICE));
+        assertEquals(422, answer.statusCode(), answer.body());
+        assertEquals(told, JSON.readTree(answer.body()).get("detail").asString());
+    }
+
+    @ParameterizedTest
     @ValueSource(strings = {"", "/history", "/due", "/visits?months=12&seconds=0.2", "/protection", "/file"})
     void everythingOfABoatIsThere(String what) {
         HttpResponse<String> answer = send(asking("api/boats/" + firstBoat() + what, Role.SURVEYOR));
