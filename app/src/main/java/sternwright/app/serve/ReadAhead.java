@@ -11,8 +11,8 @@ import sternwright.app.desk.open.OpenYard;
 import sternwright.app.files.problem.BadInput;
 
 /**
- * Reads the yard and works out its due list once the pages are open, so that hardly anybody waits for it. Whoever asks earlier
- * waits for this very work: nothing is done twice.
+ * Reads the yard and works out its due list once the pages are open, and again when a figure of a rule or the day has changed, so
+ * that hardly anybody waits for it. Whoever asks earlier waits for this very work: nothing is done twice.
  */
 final class ReadAhead implements ApplicationListener<ApplicationReadyEvent>, AutoCloseable {
     private static final Logger LOG = LoggerFactory.getLogger(ReadAhead.class);
@@ -22,6 +22,9 @@ final class ReadAhead implements ApplicationListener<ApplicationReadyEvent>, Aut
 
     /** A new day's list is there soon after midnight. */
     private static final long AGAIN_MS = TimeUnit.MINUTES.toMillis(10);
+
+    /** A deed may write several texts. */
+    private static final long SETTLES_MS = 100;
 
     private final OpenYard yard;
     private final CountDownLatch closed = new CountDownLatch(1);
@@ -40,13 +43,26 @@ final class ReadAhead implements ApplicationListener<ApplicationReadyEvent>, Aut
 
     private void read() {
         try {
-            long wait = AFTER_MS;
-            while (!closed.await(wait, TimeUnit.MILLISECONDS)) {
+            closed.await(AFTER_MS, TimeUnit.MILLISECONDS);
+            while (closed.getCount() > 0) {
                 ahead();
-                wait = AGAIN_MS;
+                yard.awaitChange(AGAIN_MS);
+                closed.await(SETTLES_MS, TimeUnit.MILLISECONDS);
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    private void ahead() {
+        try {
+            yard.files();
+            yard.keep();
+            yard.readAhead();
+            yard.keep();
+        } catch (BadInput wrong) {
+            // The pages tell each reader what is wrong; whoever puts it right is spared the reading the next time.
+            LOG.debug("the yard cannot be read", wrong);
         } catch (IOException | RuntimeException e) {
             if (closed.getCount() > 0) {
                 LOG.warn("the yard could not be read ahead; the first page that needs it reads it", e);
@@ -54,20 +70,9 @@ final class ReadAhead implements ApplicationListener<ApplicationReadyEvent>, Aut
         }
     }
 
-    private void ahead() throws IOException {
-        try {
-            yard.files();
-            yard.keep();
-            yard.dues();
-            yard.keep();
-        } catch (BadInput wrong) {
-            // The pages tell each reader what is wrong; whoever puts it right is spared the reading the next time.
-            LOG.debug("the yard cannot be read", wrong);
-        }
-    }
-
     @Override
     public void close() {
         closed.countDown();
+        yard.changed();
     }
 }

@@ -1,6 +1,7 @@
 package sternwright.bench.serve;
 
 import java.io.IOException;
+import java.net.HttpURLConnection;
 import java.net.http.HttpResponse;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
@@ -33,6 +34,10 @@ final class Visitor {
             visitor.awaitJudges();
         }
         visitor.look(boats);
+        if (season) {
+            visitor.awaitRun();
+            TimeUnit.SECONDS.sleep(ServeBench.REST_S);
+        }
         return visitor;
     }
 
@@ -105,6 +110,15 @@ final class Visitor {
     private void awaitJudges() throws IOException, InterruptedException {
         long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PLANNING_S);
         while (desk.get("/api/season/board").body().contains("\"standing\":\"JUDGING\"") && System.nanoTime() < end) {
+            TimeUnit.SECONDS.sleep(2);
+        }
+    }
+
+    /** The same for the run that was published: whoever looks at it for the first time sets it off. */
+    private void awaitRun() throws IOException, InterruptedException {
+        String moves = "/api/season/runs/" + known.getOrDefault("run", "") + "/moves";
+        long end = System.nanoTime() + TimeUnit.SECONDS.toNanos(PLANNING_S);
+        while (desk.get(moves).statusCode() == HttpURLConnection.HTTP_UNAVAILABLE && System.nanoTime() < end) {
             TimeUnit.SECONDS.sleep(2);
         }
     }

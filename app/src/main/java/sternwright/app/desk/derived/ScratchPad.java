@@ -2,6 +2,7 @@ package sternwright.app.desk.derived;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
+import java.lang.ref.WeakReference;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Iterator;
@@ -12,6 +13,7 @@ import org.jspecify.annotations.Nullable;
 /**
  * Bytes by name on a disk, so that they take no memory: one file of a bounded length that is written round and round. What was put
  * first is forgotten first. The file is this program's own, has no name where the system allows it, and is gone when it ends.
+ * Whoever asks while another still holds the bytes gets the same, never to be changed: a hundred readers of one paper need it once.
  */
 final class ScratchPad implements AutoCloseable {
     private final long length;
@@ -23,7 +25,7 @@ final class ScratchPad implements AutoCloseable {
     private boolean closed;
     private long next;
 
-    private record Place(long at, int length) {
+    private record Place(long at, int length, WeakReference<byte[]> held) {
         boolean meets(long from, long to) {
             return at < to && at + length > from;
         }
@@ -45,9 +47,15 @@ final class ScratchPad implements AutoCloseable {
         if (place == null || from == null) {
             return null;
         }
+        byte[] held = place.held.get();
+        if (held != null) {
+            return held;
+        }
         byte[] bytes = new byte[place.length];
         from.seek(place.at);
         from.readFully(bytes);
+        // Put at the same name it keeps its turn of being forgotten.
+        places.put(name, new Place(place.at, place.length, new WeakReference<>(bytes)));
         return bytes;
     }
 
@@ -63,7 +71,7 @@ final class ScratchPad implements AutoCloseable {
         to.seek(at);
         to.write(bytes);
         next = at + bytes.length;
-        places.put(name, new Place(at, bytes.length));
+        places.put(name, new Place(at, bytes.length, new WeakReference<>(bytes)));
     }
 
     private void forget(long from, long to) {

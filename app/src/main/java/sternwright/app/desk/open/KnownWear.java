@@ -152,6 +152,8 @@ final class KnownWear {
                 some.clear();
             }
         }
-        store.keep(KIND, some);
+        if (!some.isEmpty()) {
+            store.keep(KIND, some);
+        }
     }
 }

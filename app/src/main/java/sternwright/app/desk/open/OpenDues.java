@@ -60,12 +60,25 @@ final class OpenDues {
         if (before != null && before.snapshot == snapshot && before.today.equals(today)) {
             return before;
         }
-        List<Due> all = before != null && before.today.equals(today) && sameRules(before.snapshot, snapshot)
+        List<Due> all = before != null && mostHolds(before, snapshot, today)
                 ? again(before, snapshot, today)
                 : anew(snapshot, today);
         Known now = new Known(snapshot, today, all, byBoat(all));
         known = now;
         return now;
+    }
+
+    /** Works out what would be much to wait for; a few changed boats are left to whoever asks. */
+    synchronized void ahead(YardSnapshot snapshot, LocalDate today) {
+        Known before = known;
+        if (before == null || !mostHolds(before, snapshot, today)) {
+            known(snapshot, today);
+        }
+    }
+
+    /** Whether only boats that have changed must be worked out again. */
+    private static boolean mostHolds(Known before, YardSnapshot snapshot, LocalDate today) {
+        return before.today.equals(today) && sameRules(before.snapshot, snapshot);
     }
 
     private static boolean sameRules(YardSnapshot before, YardSnapshot now) {

@@ -6,6 +6,8 @@ import java.nio.file.Path;
 import java.time.Clock;
 import java.time.LocalDate;
 import java.util.List;
+import java.util.concurrent.Semaphore;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicReference;
 import java.util.concurrent.locks.ReentrantLock;
 import org.jspecify.annotations.Nullable;
@@ -49,6 +51,7 @@ public final class OpenYard {
     private volatile long lookedAt = Long.MIN_VALUE;
     private final AtomicReference<@Nullable YardSnapshot> unkept = new AtomicReference<>();
     private final OpenDues dues = new OpenDues();
+    private final Semaphore news = new Semaphore(0);
 
     /**
      * Opens a yard; nothing is read yet.
@@ -185,6 +188,28 @@ public final class OpenYard {
     /** To be said after a deed wrote: the next question looks at once. */
     public void changed() {
         lookedAt = Long.MIN_VALUE;
+        news.release();
+    }
+
+    /**
+     * Waits until a deed has changed something.
+     *
+     * @param mostMs milliseconds to wait at most
+     * @throws InterruptedException if the thread is to end
+     */
+    public void awaitChange(long mostMs) throws InterruptedException {
+        if (news.tryAcquire(mostMs, TimeUnit.MILLISECONDS)) {
+            news.drainPermits();
+        }
+    }
+
+    /**
+     * Reads the yard and, where all boats would have to be gone through for what is due, does so before anybody asks.
+     *
+     * @throws BadInput with every problem of every text
+     */
+    public void readAhead() {
+        dues.ahead(snapshot(), today());
     }
 
     /** What was wrong with a state of the texts: it is so as long as nothing changes, and need not be found again. */

@@ -37,6 +37,16 @@ class MadeOnceTest {
     }
 
     @Test
+    void oneMemoryServesAllReadersOfOnePaper() throws IOException {
+        try (ScratchPad pad = new ScratchPad(1000)) {
+            pad.put("a paper", text("its letters"));
+            byte[] one = pad.get("a paper");
+            assertArrayEquals(text("its letters"), one);
+            assertSame(one, pad.get("a paper"));
+        }
+    }
+
+    @Test
     void whatFailsIsToldAsItIsAndMadeAgain() throws IOException {
         try (MadeOnce once = new MadeOnce(1000, 10)) {
             IllegalArgumentException own = new IllegalArgumentException("no such work");

@@ -19,6 +19,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicInteger;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -81,6 +82,31 @@ class OpenYardTest {
         assertEquals(Set.of(ids.get(3)), after.changed());
         assertSame(before.files().boats().get(ids.get(2)), after.files().boats().get(ids.get(2)));
         assertEquals(YardFolder.all(shelf, TODAY), after.files());
+    }
+
+    @Test
+    void whoeverReadsAheadIsWokenByADeedAndReadsWhatItChanged() throws Exception {
+        AtomicInteger held = new AtomicInteger();
+        OpenYard yard = new OpenYard(by -> new Counted(store.shelf(by), held), NOON);
+        yard.readAhead();
+        int reads = held.get();
+        Thread ahead = new Thread(() -> {
+            try {
+                yard.awaitChange(TimeUnit.HOURS.toMillis(1));
+                yard.readAhead();
+            } catch (InterruptedException e) {
+                throw new IllegalStateException(e);
+            }
+        });
+        ahead.start();
+        String name = "programmes/own.yaml";
+        put(store.shelf("Ann"), name, store.shelf("").text(name).orElseThrow().replace("hours: 250", "hours: 130"));
+        yard.changed();
+        ahead.join(TimeUnit.MINUTES.toMillis(1));
+        assertTrue(held.get() > reads, "what was changed is read before anybody asks");
+        reads = held.get();
+        assertEquals(new DueWork(YardFolder.all(store.shelf(""), TODAY)).all(TODAY), yard.dues());
+        assertEquals(reads, held.get(), "whoever asks then reads nothing");
     }
 
     @Test
