@@ -53,7 +53,17 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         }
     }
 
-    /** For how long nobody has asked for anything, and whether it is worth a collection. */
+    /** What is done in a quiet moment. */
+    enum Deed {
+        /** Nothing is worth a collection. */
+        NONE,
+        /** The heap is cut to what is in use: the machine gets back what lay behind it. */
+        CUT,
+        /** A heap that was cut gets room again, which takes no memory until it is used: whoever asks next would wait for it. */
+        MAKE_ROOM
+    }
+
+    /** For how long nobody has asked for anything, and what is worth a collection. */
     static final class Quiet {
         /** After so many quiet looks what nobody has asked for for two minutes can be given up too. */
         static final int LONG_LOOKS = 150 / (int) LOOK_EVERY_S;
@@ -61,21 +71,26 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         private Look before;
         private long leftBytes;
         private int looks;
+        private boolean cut;
 
         Quiet(Look first) {
             before = first;
         }
 
-        boolean worthGiving(Look now) {
+        Deed deed(Look now) {
             looks = now.quietSince(before) ? looks + 1 : 0;
             before = now;
-            return looks > 0 && now.usedBytes > leftBytes + WORTH_BYTES || looks == LONG_LOOKS;
+            if (looks > 0 && now.usedBytes > leftBytes + WORTH_BYTES || looks == LONG_LOOKS) {
+                return Deed.CUT;
+            }
+            return looks > 0 && cut ? Deed.MAKE_ROOM : Deed.NONE;
         }
 
         /** The collection itself does not end the quiet. */
-        void gave(Look after) {
+        void done(Deed deed, Look after) {
             before = after;
             leftBytes = after.usedBytes;
+            cut = deed == Deed.CUT;
         }
     }
 
@@ -91,18 +106,24 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         Quiet quiet = new Quiet(Look.now());
         try {
             while (!closed.await(LOOK_EVERY_S, TimeUnit.SECONDS)) {
-                if (quiet.worthGiving(Look.now())) {
-                    give();
-                    quiet.gave(Look.now());
+                Deed deed = quiet.deed(Look.now());
+                if (deed == Deed.NONE) {
+                    continue;
                 }
+                if (deed == Deed.CUT) {
+                    cut();
+                } else {
+                    System.gc();
+                }
+                quiet.done(deed, Look.now());
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
     }
 
-    /** The heap is cut close for once; when somebody asks again it grows as before, in few large steps. */
-    static void give() {
+    /** The heap is cut close for once; every later collection gives it room as before. */
+    static void cut() {
         HotSpotDiagnosticMXBean machine = machine();
         if (machine == null) {
             System.gc();

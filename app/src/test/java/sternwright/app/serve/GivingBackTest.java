@@ -8,6 +8,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import sternwright.app.serve.GivingBack.Deed;
 import sternwright.app.serve.GivingBack.Look;
 
 /** When the heap is given back: only while nobody asks for anything, for everybody waits while it is collected. */
@@ -30,31 +31,22 @@ class GivingBackTest {
     }
 
     @Test
-    void itIsGivenAtOnceAndAgainWhenItWasQuietForLong() {
+    void itIsCutAtOnceAndAgainWhenItWasQuietForLong() {
         GivingBack.Quiet quiet = new GivingBack.Quiet(new Look(300 * MIB, 7));
-        assertThat(quiet.worthGiving(new Look(400 * MIB, 8)))
-                .as("somebody asks")
-                .isFalse();
-        assertThat(quiet.worthGiving(new Look(400 * MIB, 8)))
-                .as("nobody any more")
-                .isTrue();
-        quiet.gave(new Look(250 * MIB, 9));
-        for (int look = 2; look < GivingBack.Quiet.LONG_LOOKS; look++) {
-            assertThat(quiet.worthGiving(new Look(250 * MIB, 9)))
-                    .as("look " + look)
-                    .isFalse();
+        assertThat(quiet.deed(new Look(400 * MIB, 8))).as("somebody asks").isEqualTo(Deed.NONE);
+        assertThat(quiet.deed(new Look(400 * MIB, 8))).as("nobody any more").isEqualTo(Deed.CUT);
+        quiet.done(Deed.CUT, new Look(250 * MIB, 9));
+        assertThat(quiet.deed(new Look(250 * MIB, 9))).as("still nobody").isEqualTo(Deed.MAKE_ROOM);
+        quiet.done(Deed.MAKE_ROOM, new Look(250 * MIB, 10));
+        for (int look = 3; look < GivingBack.Quiet.LONG_LOOKS; look++) {
+            assertThat(quiet.deed(new Look(250 * MIB, 10))).as("look " + look).isEqualTo(Deed.NONE);
         }
-        assertThat(quiet.worthGiving(new Look(250 * MIB, 9)))
-                .as("quiet for long")
-                .isTrue();
-        quiet.gave(new Look(90 * MIB, 10));
-        assertThat(quiet.worthGiving(new Look(91 * MIB, 10)))
-                .as("nothing is left to give")
-                .isFalse();
-        assertThat(quiet.worthGiving(new Look(120 * MIB, 10)))
-                .as("somebody asks again")
-                .isFalse();
-        assertThat(quiet.worthGiving(new Look(120 * MIB, 10))).isTrue();
+        assertThat(quiet.deed(new Look(250 * MIB, 10))).as("quiet for long").isEqualTo(Deed.CUT);
+        quiet.done(Deed.CUT, new Look(90 * MIB, 11));
+        assertThat(quiet.deed(new Look(120 * MIB, 11)))
+                .as("somebody asks: it grows by itself")
+                .isEqualTo(Deed.NONE);
+        assertThat(quiet.deed(new Look(120 * MIB, 11))).isEqualTo(Deed.CUT);
     }
 
     @Test
@@ -73,7 +65,7 @@ class GivingBackTest {
         long full = filled();
         // Without the launcher's option the machine shrinks the heap in four steps.
         for (int step = 0; step < 4; step++) {
-            GivingBack.give();
+            GivingBack.cut();
         }
         assertThat(Runtime.getRuntime().totalMemory()).isLessThan(full);
         assertThat(freeRatios()).isEqualTo(before);

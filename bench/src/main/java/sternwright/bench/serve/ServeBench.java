@@ -1,6 +1,7 @@
 package sternwright.bench.serve;
 
 import java.io.IOException;
+import java.net.HttpURLConnection;
 import java.net.ServerSocket;
 import java.net.http.HttpResponse;
 import java.nio.file.Files;
@@ -18,9 +19,10 @@ import sternwright.app.demo.InventedFolder;
 public final class ServeBench {
     private static final String TODAY = "2026-11-27";
     /** Seconds of quiet in which the program gives back what something large has taken. */
-    static final int REST_S = 10;
+    static final int REST_S = 15;
 
     private static final int LARGE_MS = 2_000;
+    private static final int MOST_LATER = 60;
     private static final int EXPORT_BYTES = 1_000_000;
     private static final int WARM = 20;
     private static final double SECONDS_TO_WARM = 4;
@@ -104,7 +106,7 @@ public final class ServeBench {
     private static String line(Desk desk, String path, Asked asked) throws IOException, InterruptedException {
         try {
             long began = System.nanoTime();
-            HttpResponse<byte[]> once = desk.plain(path);
+            HttpResponse<byte[]> once = answered(desk, path);
             double first = (System.nanoTime() - began) / 1e6;
             String head = figures("%6d %7.1f %9.0f ", once.statusCode(), once.body().length / 1000.0, first);
             if (once.statusCode() != 200) {
@@ -115,6 +117,25 @@ public final class ServeBench {
         } catch (java.net.http.HttpTimeoutException late) {
             return "no answer within a minute";
         }
+    }
+
+    /** Told to come back later, or sent to the page that tells when, it comes back. */
+    private static HttpResponse<byte[]> answered(Desk desk, String path) throws IOException, InterruptedException {
+        HttpResponse<byte[]> once = desk.plain(path);
+        for (int again = 0; again < MOST_LATER && later(path, once); again++) {
+            TimeUnit.SECONDS.sleep(
+                    Long.parseLong(once.headers().firstValue("Retry-After").orElse("3")));
+            once = desk.plain(path);
+        }
+        return once;
+    }
+
+    private static boolean later(String path, HttpResponse<byte[]> answer) {
+        return answer.statusCode() == HttpURLConnection.HTTP_UNAVAILABLE
+                || answer.headers()
+                        .firstValue("location")
+                        .filter(to -> path.startsWith(to + "/"))
+                        .isPresent();
     }
 
     /** A page is asked at a steady rate; what somebody takes away once, or waits for, is asked for alone and leaves a rest behind. */

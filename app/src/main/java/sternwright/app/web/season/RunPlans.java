@@ -2,8 +2,12 @@ package sternwright.app.web.season;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.MoveVisit;
@@ -25,20 +29,74 @@ import sternwright.season.dated.answer.DatedSeason;
 class RunPlans {
     private static final int MOST = 60;
 
+    /** What a page shows of a plan is a few lines, the plan itself may be megabytes. */
+    private static final int KEPT = 12;
+
     private final OpenYard yard;
+    private final SeasonJobs jobs;
     private final SeasonBoards boards;
     private final JudgedRuns judged;
+    private final Map<Key, RunView.Plan> known = new LinkedHashMap<>(16, 0.75f, true) {
+        private static final long serialVersionUID = 1;
 
-    RunPlans(OpenYard yard, SeasonBoards boards, JudgedRuns judged) {
+        @Override
+        protected boolean removeEldestEntry(Map.Entry<Key, RunView.Plan> eldest) {
+            return size() > KEPT;
+        }
+    };
+
+    /**
+     * What a plan is shown from.
+     *
+     * @param run the run and how long it had searched
+     * @param yard the state of the yard, and the day
+     * @param published the plan it is shown beside, and how far that was looked through
+     * @param locale the reader's
+     */
+    private record Key(String run, String yard, String published, Locale locale) {}
+
+    RunPlans(OpenYard yard, SeasonJobs jobs, SeasonBoards boards, JudgedRuns judged) {
         this.yard = yard;
+        this.jobs = jobs;
         this.boards = boards;
         this.judged = judged;
     }
 
-    /** The plan of a run that has one; empty while it is being looked through. */
-    Optional<RunView.Plan> of(Page page, SeasonRun run, RunText text) {
+    /** The plan of a run that has one, which may be left out of {@code head}; empty while it is being looked through. */
+    Optional<RunView.Plan> of(Page page, SeasonRun head, RunText text) {
         Optional<ShownSeason> shown = boards.published();
         Optional<Kept> now = now();
+        Key key = new Key(
+                head.id() + " " + head.spentS(),
+                yard.state() + " " + yard.today(),
+                now.map(Kept::version).orElse("") + shown.map(ShownSeason::standing),
+                page.locale());
+        RunView.Plan before = known(key);
+        if (before != null) {
+            return Optional.of(before);
+        }
+        if (judged.underWay(head)) {
+            return Optional.empty();
+        }
+        Optional<RunView.Plan> made = jobs.one(head.id()).flatMap(run -> of(page, run, text, shown, now));
+        made.ifPresent(plan -> keep(key, plan));
+        return made;
+    }
+
+    private RunView.@Nullable Plan known(Key key) {
+        synchronized (known) {
+            return known.get(key);
+        }
+    }
+
+    private void keep(Key key, RunView.Plan plan) {
+        synchronized (known) {
+            known.put(key, plan);
+        }
+    }
+
+    private Optional<RunView.Plan> of(
+            Page page, SeasonRun run, RunText text, Optional<ShownSeason> shown, Optional<Kept> now) {
         RunAsk ask = SeasonJobs.asked(run);
         boolean published =
                 now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();

@@ -156,7 +156,7 @@ public class RunsPage {
     @GetMapping(PATH + "/{id}")
     @ForAll
     ModelAndView one(Page page, @PathVariable("id") String id) {
-        SeasonRun run = run(id);
+        SeasonRun run = head(id);
         RunText text = text(page);
         RunView.Plan plan = null;
         if (run.ended() && run.plan() != null) {
@@ -189,11 +189,12 @@ public class RunsPage {
     @GetMapping(PATH + "/{id}/board")
     @ForAll
     ModelAndView board(Page page, @PathVariable("id") String id, @RequestParam Map<String, String> typed) {
-        SeasonRun run = run(id);
-        if (run.plan() == null) {
+        SeasonRun head = head(id);
+        if (head.plan() == null) {
             throw new Missing("season.run.one");
         }
-        PlannedSeason planned = judged.of(run).orElse(null);
+        SeasonRun run = judged.underWay(head) ? null : run(id);
+        PlannedSeason planned = run == null ? null : judged.of(run).orElse(null);
         if (planned == null) {
             // The run's own page shows it as soon as it was looked through.
             return page.go(PATH + "/" + id, "");
@@ -205,7 +206,7 @@ public class RunsPage {
                 String.join(
                         " ",
                         id,
-                        Double.toString(run.spentS()),
+                        Double.toString(head.spentS()),
                         yard.state(),
                         yard.today().toString()),
                 asked,
@@ -248,6 +249,11 @@ public class RunsPage {
 
     private RunText text(Page page) {
         return new RunText(page, yard.files().yard().currency(), clock.getZone());
+    }
+
+    /** A run without its plan, which may be megabytes. */
+    private SeasonRun head(String id) {
+        return jobs.head(id).orElseThrow(() -> new Missing("season.run.one"));
     }
 
     private SeasonRun run(String id) {

@@ -64,6 +64,14 @@ final class Answers<Q, A> {
         }
     }
 
+    /** Whether the question was asked and is not answered yet. */
+    boolean underWay(Q question) {
+        synchronized (known) {
+            CompletableFuture<A> answer = known.get(question);
+            return answer != null && !answer.isDone();
+        }
+    }
+
     /** The answer if the question was asked before. */
     Optional<A> known(Q question) {
         synchronized (known) {

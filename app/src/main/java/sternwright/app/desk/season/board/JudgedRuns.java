@@ -46,12 +46,7 @@ public final class JudgedRuns implements AutoCloseable {
         if (made.isPresent() || run.plan() == null) {
             return made;
         }
-        String question = String.join(
-                " ",
-                run.id(),
-                Double.toString(run.spentS()),
-                yard.state(),
-                yard.today().toString());
+        String question = question(run);
         try {
             if (judged.ask(question, () -> jobs.planned(run).isPresent()).isPresent()) {
                 made = jobs.made(run);
@@ -69,6 +64,25 @@ public final class JudgedRuns implements AutoCloseable {
             judged.forget(question);
             throw fault;
         }
+    }
+
+    /**
+     * Whether a plan is being looked through just now, so that asking for it would find nothing.
+     *
+     * @param run a run, its plan may be left out
+     * @return false also where it was never asked for
+     */
+    public boolean underWay(SeasonRun run) {
+        return judged.underWay(question(run));
+    }
+
+    private String question(SeasonRun run) {
+        return String.join(
+                " ",
+                run.id(),
+                Double.toString(run.spentS()),
+                yard.state(),
+                yard.today().toString());
     }
 
     /** Ends what is being worked out. */

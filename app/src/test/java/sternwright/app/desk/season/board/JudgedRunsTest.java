@@ -47,8 +47,12 @@ class JudgedRunsTest {
             OpenYard yard = new OpenYard(store, clock);
             try (SeasonJobs here = new SeasonJobs(store, QUICK, System::nanoTime);
                     JudgedRuns judged = new JudgedRuns(yard, here)) {
+                assertFalse(judged.underWay(run), "nobody has asked");
                 assertTrue(judged.of(run).isEmpty(), "whoever asks first does not wait");
+                SeasonRun head = here.head(run.id()).orElseThrow();
+                assertTrue(judged.underWay(head) || judged.of(run).isPresent(), "told without its plan");
                 PlannedSeason season = waited(judged, run);
+                assertFalse(judged.underWay(head), "done");
                 assertEquals(run.plan(), SeasonSheets.PLAN.write(season.dated().published(TODAY)));
                 assertSame(season.dated(), waited(judged, run).dated(), "looked through once");
             }
