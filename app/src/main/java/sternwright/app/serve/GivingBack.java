@@ -22,7 +22,8 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
     private static final String LEAST_FREE = "MinHeapFreeRatio";
 
     private static final String MOST_FREE = "MaxHeapFreeRatio";
-    private static final String CLOSE_PERCENT = "10";
+    private static final int CLOSE_PERCENT = 10;
+    private static final int ROOMY_PERCENT = 65;
 
     private final CountDownLatch closed = new CountDownLatch(1);
 
@@ -65,8 +66,13 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
 
     /** For how long nobody has asked for anything, and what is worth a collection. */
     static final class Quiet {
-        /** After so many quiet looks what nobody has asked for for two minutes can be given up too. */
+        /**
+         * After so many quiet looks what can be worked out again may be given up too. The machine keeps it the longer the more of the
+         * heap is free, a second a megabyte, so it is looked at so often.
+         */
         static final int LONG_LOOKS = 150 / (int) LOOK_EVERY_S;
+
+        static final int LONG_TIMES = 4;
 
         private Look before;
         private long leftBytes;
@@ -80,7 +86,8 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         Deed deed(Look now) {
             looks = now.quietSince(before) ? looks + 1 : 0;
             before = now;
-            if (looks > 0 && now.usedBytes > leftBytes + WORTH_BYTES || looks == LONG_LOOKS) {
+            boolean longQuiet = looks > 0 && looks % LONG_LOOKS == 0 && looks <= LONG_TIMES * LONG_LOOKS;
+            if (longQuiet || looks > 0 && now.usedBytes > leftBytes + WORTH_BYTES) {
                 return Deed.CUT;
             }
             return looks > 0 && cut ? Deed.MAKE_ROOM : Deed.NONE;
@@ -107,23 +114,18 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         try {
             while (!closed.await(LOOK_EVERY_S, TimeUnit.SECONDS)) {
                 Deed deed = quiet.deed(Look.now());
-                if (deed == Deed.NONE) {
-                    continue;
+                if (deed != Deed.NONE) {
+                    collect(deed == Deed.CUT ? CLOSE_PERCENT : ROOMY_PERCENT);
+                    quiet.done(deed, Look.now());
                 }
-                if (deed == Deed.CUT) {
-                    cut();
-                } else {
-                    System.gc();
-                }
-                quiet.done(deed, Look.now());
             }
         } catch (InterruptedException ended) {
             Thread.currentThread().interrupt();
         }
     }
 
-    /** The heap is cut close for once; every later collection gives it room as before. */
-    static void cut() {
+    /** Collects and leaves so much of the heap free for once; every later collection leaves as much as before. */
+    static void collect(int freePercent) {
         HotSpotDiagnosticMXBean machine = machine();
         if (machine == null) {
             System.gc();
@@ -131,9 +133,12 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
         }
         String least = machine.getVMOption(LEAST_FREE).getValue();
         String most = machine.getVMOption(MOST_FREE).getValue();
-        machine.setVMOption(LEAST_FREE, CLOSE_PERCENT);
-        machine.setVMOption(MOST_FREE, CLOSE_PERCENT);
+        // The least may never be above the most.
+        machine.setVMOption(LEAST_FREE, "0");
+        machine.setVMOption(MOST_FREE, Integer.toString(freePercent));
+        machine.setVMOption(LEAST_FREE, Integer.toString(freePercent));
         System.gc();
+        machine.setVMOption(LEAST_FREE, "0");
         machine.setVMOption(MOST_FREE, most);
         machine.setVMOption(LEAST_FREE, least);
     }

@@ -43,6 +43,14 @@ class GivingBackTest {
         }
         assertThat(quiet.deed(new Look(250 * MIB, 10))).as("quiet for long").isEqualTo(Deed.CUT);
         quiet.done(Deed.CUT, new Look(90 * MIB, 11));
+        for (int look = GivingBack.Quiet.LONG_LOOKS + 1; look <= 9 * GivingBack.Quiet.LONG_LOOKS; look++) {
+            boolean again = look % GivingBack.Quiet.LONG_LOOKS == 0 && look <= 4 * GivingBack.Quiet.LONG_LOOKS;
+            Deed deed = quiet.deed(new Look(90 * MIB, 11));
+            assertThat(deed == Deed.CUT).as("look " + look).isEqualTo(again);
+            if (deed != Deed.NONE) {
+                quiet.done(deed, new Look(90 * MIB, 11));
+            }
+        }
         assertThat(quiet.deed(new Look(120 * MIB, 11)))
                 .as("somebody asks: it grows by itself")
                 .isEqualTo(Deed.NONE);
@@ -65,10 +73,21 @@ class GivingBackTest {
         long full = filled();
         // Without the launcher's option the machine shrinks the heap in four steps.
         for (int step = 0; step < 4; step++) {
-            GivingBack.cut();
+            GivingBack.collect(10);
         }
         assertThat(Runtime.getRuntime().totalMemory()).isLessThan(full);
         assertThat(freeRatios()).isEqualTo(before);
+    }
+
+    @Test
+    void whoeverAsksNextFindsRoom() {
+        List<byte[]> used =
+                IntStream.range(0, 256).mapToObj(i -> new byte[1 << 20]).toList();
+        GivingBack.collect(10);
+        long cut = Runtime.getRuntime().totalMemory();
+        GivingBack.collect(65);
+        assertThat(Runtime.getRuntime().totalMemory()).isGreaterThan(cut);
+        assertThat(used).hasSize(256);
     }
 
     /** Fills the heap until it has grown by an eighth of a gigabyte, lets go of it, and says how large it was. */
