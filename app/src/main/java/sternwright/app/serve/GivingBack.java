@@ -23,7 +23,7 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
 
     private static final String MOST_FREE = "MaxHeapFreeRatio";
     private static final int CLOSE_PERCENT = 10;
-    private static final int ROOMY_PERCENT = 65;
+    private static final int ROOMY_PERCENT = 50;
 
     private final CountDownLatch closed = new CountDownLatch(1);
 

@@ -85,7 +85,7 @@ class GivingBackTest {
                 IntStream.range(0, 256).mapToObj(i -> new byte[1 << 20]).toList();
         GivingBack.collect(10);
         long cut = Runtime.getRuntime().totalMemory();
-        GivingBack.collect(65);
+        GivingBack.collect(50);
         assertThat(Runtime.getRuntime().totalMemory()).isGreaterThan(cut);
         assertThat(used).hasSize(256);
     }

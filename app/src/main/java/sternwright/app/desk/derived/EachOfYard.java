@@ -1,8 +1,5 @@
 package sternwright.app.desk.derived;
 
-import java.util.LinkedHashMap;
-import java.util.Map;
-import org.jspecify.annotations.Nullable;
 import sternwright.app.desk.open.OpenYard;
 
 /**
@@ -13,30 +10,7 @@ import sternwright.app.desk.open.OpenYard;
  * @param <A> an answer; never changed once it is made
  */
 public final class EachOfYard<Q, A> {
-    private final OfYard<Known<Q, A>> known;
-
-    private static final class Known<Q, A> {
-        private final Map<Q, A> answers;
-
-        Known(int most) {
-            answers = new LinkedHashMap<>(16, 0.75f, true) {
-                private static final long serialVersionUID = 1;
-
-                @Override
-                protected boolean removeEldestEntry(Map.Entry<Q, A> eldest) {
-                    return size() > most;
-                }
-            };
-        }
-
-        synchronized @Nullable A find(Q question) {
-            return answers.get(question);
-        }
-
-        synchronized void keep(Q question, A answer) {
-            answers.put(question, answer);
-        }
-    }
+    private final OfYard<LastFew<Q, A>> known;
 
     /**
      * How a question is answered.
@@ -62,7 +36,7 @@ public final class EachOfYard<Q, A> {
      * @param most how many answers are kept
      */
     public EachOfYard(OpenYard yard, int most) {
-        known = new OfYard<>(yard, y -> new Known<>(most));
+        known = new OfYard<>(yard, y -> new LastFew<>(most));
     }
 
     /**
@@ -75,7 +49,7 @@ public final class EachOfYard<Q, A> {
      * @throws E if it cannot be answered
      */
     public <E extends Exception> A of(Q question, Work<A, E> work) throws E {
-        Known<Q, A> now = known.get();
+        LastFew<Q, A> now = known.get();
         A before = now.find(question);
         if (before != null) {
             return before;

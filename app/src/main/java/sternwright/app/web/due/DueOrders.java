@@ -3,13 +3,13 @@ package sternwright.app.web.due;
 import java.util.Collection;
 import java.util.Comparator;
 import java.util.HashMap;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Set;
 import java.util.function.ToIntFunction;
 import java.util.stream.IntStream;
+import sternwright.app.desk.derived.LastFew;
 import sternwright.app.files.YardFiles;
 import sternwright.app.web.page.Sorting;
 import sternwright.boat.Boat;
@@ -28,14 +28,7 @@ final class DueOrders {
     private final YardFiles files;
     private final List<Due> all;
     private final Map<String, ToIntFunction<Due>> orders;
-    private final Map<Question, Found> known = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Question, Found> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final LastFew<Question, Found> known = new LastFew<>(KEPT);
 
     private record Question(DueAsked asked, Sorting sorting) {}
 
@@ -96,22 +89,15 @@ final class DueOrders {
 
     /** The list that is asked for. */
     Found find(DueAsked asked, Sorting sorting) {
-        Question question = new Question(asked, sorting);
-        synchronized (known) {
-            Found before = known.get(question);
-            if (before != null) {
-                return before;
-            }
-        }
+        return known.of(new Question(asked, sorting), () -> found(asked, sorting));
+    }
+
+    private Found found(DueAsked asked, Sorting sorting) {
         List<Due> found = all.stream().filter(asked.of(files.boats())).toList();
         boolean asItCame = sorting.column().equals(SOONEST) && !sorting.down();
-        Found now = new Found(
+        return new Found(
                 asItCame ? found : sorted(found, sorting),
                 found.stream().filter(d -> d.state() == DueState.OVERDUE).count());
-        synchronized (known) {
-            known.put(question, now);
-        }
-        return now;
     }
 
     /** By the place in the order above, by the place in the list below: works that are equal stay as they came. */

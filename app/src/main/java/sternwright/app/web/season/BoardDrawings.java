@@ -1,24 +1,16 @@
 package sternwright.app.web.season;
 
-import java.util.LinkedHashMap;
 import java.util.Locale;
-import java.util.Map;
 import java.util.function.Supplier;
 import org.springframework.stereotype.Component;
+import sternwright.app.desk.derived.LastFew;
 
 /** Boards that were drawn: the same plan is looked at again and again. */
 @Component
 class BoardDrawings {
     private static final int KEPT = 24;
 
-    private final Map<Key, BoardView.Board> known = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, BoardView.Board> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final LastFew<Key, BoardView.Board> known = new LastFew<>(KEPT);
 
     /**
      * Of what a drawing is.
@@ -31,16 +23,6 @@ class BoardDrawings {
     record Key(String plan, BoardAsked asked, Locale locale, boolean office) {}
 
     BoardView.Board of(Key key, Supplier<BoardView.Board> drawing) {
-        synchronized (known) {
-            BoardView.Board board = known.get(key);
-            if (board != null) {
-                return board;
-            }
-        }
-        BoardView.Board drawn = drawing.get();
-        synchronized (known) {
-            known.put(key, drawn);
-        }
-        return drawn;
+        return known.of(key, drawing);
     }
 }

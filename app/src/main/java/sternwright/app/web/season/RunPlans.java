@@ -2,13 +2,11 @@ package sternwright.app.web.season;
 
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
-import java.util.Map;
 import java.util.Optional;
-import org.jspecify.annotations.Nullable;
 import org.springframework.stereotype.Component;
+import sternwright.app.desk.derived.LastFew;
 import sternwright.app.desk.open.OpenYard;
 import sternwright.app.desk.season.MoveVisit;
 import sternwright.app.desk.season.PlannedSeason;
@@ -36,14 +34,7 @@ class RunPlans {
     private final SeasonJobs jobs;
     private final SeasonBoards boards;
     private final JudgedRuns judged;
-    private final Map<Key, RunView.Plan> known = new LinkedHashMap<>(16, 0.75f, true) {
-        private static final long serialVersionUID = 1;
-
-        @Override
-        protected boolean removeEldestEntry(Map.Entry<Key, RunView.Plan> eldest) {
-            return size() > KEPT;
-        }
-    };
+    private final LastFew<Key, RunView.Plan> known = new LastFew<>(KEPT);
 
     /**
      * What a plan is shown from.
@@ -71,7 +62,7 @@ class RunPlans {
                 yard.state() + " " + yard.today(),
                 now.map(Kept::version).orElse("") + shown.map(ShownSeason::standing),
                 page.locale());
-        RunView.Plan before = known(key);
+        RunView.Plan before = known.find(key);
         if (before != null) {
             return Optional.of(before);
         }
@@ -79,20 +70,8 @@ class RunPlans {
             return Optional.empty();
         }
         Optional<RunView.Plan> made = jobs.one(head.id()).flatMap(run -> of(page, run, text, shown, now));
-        made.ifPresent(plan -> keep(key, plan));
+        made.ifPresent(plan -> known.keep(key, plan));
         return made;
-    }
-
-    private RunView.@Nullable Plan known(Key key) {
-        synchronized (known) {
-            return known.get(key);
-        }
-    }
-
-    private void keep(Key key, RunView.Plan plan) {
-        synchronized (known) {
-            known.put(key, plan);
-        }
     }
 
     private Optional<RunView.Plan> of(
