@@ -23,6 +23,8 @@ public final class ServeBench {
 
     private static final int LARGE_MS = 2_000;
     private static final int MOST_LATER = 60;
+    private static final double P99 = 0.99;
+    private static final double GOAL_MS = 150;
     private static final int EXPORT_BYTES = 1_000_000;
     private static final int WARM = 20;
     private static final double SECONDS_TO_WARM = 4;
@@ -163,9 +165,18 @@ public final class ServeBench {
         return last;
     }
 
-    private static String steady(Desk desk, String path, Asked asked) {
-        Steady steady = Steady.of(desk, path, asked.rate(), asked.rate() * asked.seconds());
-        return figures("%8.1f %8.1f %8.1f", steady.share(0.5), steady.share(0.99), steady.share(1))
+    /** What is above the goal is measured once more, and both are shown: a shared machine stands still now and then. */
+    private static String steady(Desk desk, String path, Asked asked) throws InterruptedException {
+        Steady once = Steady.of(desk, path, asked.rate(), asked.rate() * asked.seconds());
+        if (once.share(P99) <= GOAL_MS) {
+            return told(once);
+        }
+        TimeUnit.SECONDS.sleep(REST_S);
+        return told(once) + "  once more" + told(Steady.of(desk, path, asked.rate(), asked.rate() * asked.seconds()));
+    }
+
+    private static String told(Steady steady) {
+        return figures("%8.1f %8.1f %8.1f", steady.share(0.5), steady.share(P99), steady.share(1))
                 + (steady.notAnswered().isEmpty() ? "" : "  NOT all answered: " + steady.notAnswered());
     }
 
