@@ -68,7 +68,7 @@ final class GivingBack implements ApplicationListener<ApplicationReadyEvent>, Au
     static final class Quiet {
         /**
          * After so many quiet looks what can be worked out again may be given up too. The machine keeps it the longer the more of the
-         * heap is free, a second a megabyte, so it is looked at so often.
+         * heap is free, half a second a megabyte, so it is looked at more than once.
          */
         static final int LONG_LOOKS = 150 / (int) LOOK_EVERY_S;
 
