@@ -58,11 +58,16 @@ class P20_SeasonTest extends PageTest {
             page.getByText("stopped, the best plan kept").waitFor(PLANNED);
             String cost = page.locator("dl.pairs dd").nth(1).innerText();
             assertEquals(cost, page.locator("tr.sum td").last().innerText(), "what is shown is the plan that was kept");
+            page.navigate(address + "/board");
+            page.getByText("Not published: this is how the season would be").waitFor();
+            page.navigate(address);
             press(page, "Publish this plan");
             assertTrue(page.locator(".notice").first().innerText().contains("The plan is published"));
             page.getByText("every date of it can be kept").waitFor(PLANNED);
             assertEquals(cost, page.locator("tr.sum td").last().innerText(), "and the plan that was published");
             page.navigate(address);
+            page.getByText("This is the plan the yard works by").waitFor();
+            page.navigate(address + "/board");
             page.getByText("This is the plan the yard works by").waitFor();
         });
         as(Role.MANAGER, page -> {

@@ -77,8 +77,7 @@ class RunPlans {
     private Optional<RunView.Plan> of(
             Page page, SeasonRun run, RunText text, Optional<ShownSeason> shown, Optional<Kept> now) {
         RunAsk ask = SeasonJobs.asked(run);
-        boolean published =
-                now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();
+        boolean published = isPlan(now, run);
         Optional<PlannedSeason> planned = published && ask.events().isEmpty()
                 ? shown.flatMap(ShownSeason::whole).or(() -> judged.of(run))
                 : judged.of(run);
@@ -108,6 +107,15 @@ class RunPlans {
                 Math.max(0, moves.size() - MOST),
                 kept,
                 !same && !stale));
+    }
+
+    /** Whether the plan of a run is the one the yard works by. */
+    boolean published(SeasonRun run) {
+        return isPlan(now(), run);
+    }
+
+    private static boolean isPlan(Optional<Kept> now, SeasonRun run) {
+        return now.map(Kept::text).filter(t -> t.equals(run.plan())).isPresent();
     }
 
     private Optional<Kept> now() {

@@ -176,10 +176,11 @@ public class RunsPage {
      * What the page with a run's board shows.
      *
      * @param id of the run
+     * @param published whether the yard works by it
      * @param stretches days to choose with one press
      * @param board the drawing and the table behind it
      */
-    public record BoardOf(String id, List<BoardView.Stretch> stretches, BoardView.Board board) {
+    public record BoardOf(String id, boolean published, List<BoardView.Stretch> stretches, BoardView.Board board) {
         /** Copies the list. */
         public BoardOf {
             stretches = List.copyOf(stretches);
@@ -195,7 +196,7 @@ public class RunsPage {
         }
         SeasonRun run = judged.underWay(head) ? null : run(id);
         PlannedSeason planned = run == null ? null : judged.of(run).orElse(null);
-        if (planned == null) {
+        if (run == null || planned == null) {
             // The run's own page shows it as soon as it was looked through.
             return page.go(PATH + "/" + id, "");
         }
@@ -217,6 +218,7 @@ public class RunsPage {
                 "season/runboard",
                 new BoardOf(
                         id,
+                        plans.published(run),
                         text.stretches(asked, PATH + "/" + id + "/board"),
                         drawings.of(key, () -> text.board(asked, false, o -> false))));
     }
