@@ -35,6 +35,7 @@ class RunPlans {
     private final SeasonBoards boards;
     private final JudgedRuns judged;
     private final LastFew<Key, RunView.Plan> known = new LastFew<>(KEPT);
+    private final LastFew<String, Boolean> worksBy = new LastFew<>(KEPT);
 
     /**
      * What a plan is shown from.
@@ -111,7 +112,8 @@ class RunPlans {
 
     /** Whether the plan of a run is the one the yard works by. */
     boolean published(SeasonRun run) {
-        return isPlan(now(), run);
+        // Both are megabytes, and the published one is among the texts that make the state.
+        return worksBy.of(run.id() + " " + run.spentS() + " " + yard.state(), () -> isPlan(now(), run));
     }
 
     private static boolean isPlan(Optional<Kept> now, SeasonRun run) {
